@@ -8,6 +8,7 @@ import { resolveGap } from './build/gap.ts';
 import { isDone, isHalf, markOf, newPart, setMark, takeUp } from './build/part.ts';
 import { pieceNamed } from './build/target.ts';
 import { workUntil } from './build/work-until.ts';
+import { layHoles } from './buttonholes.ts';
 
 type AsFor = Extract<Statement, { is: 'as for' }>;
 
@@ -76,6 +77,8 @@ function partToGoOn(build: Build, piece: PieceBuild, other: PieceBuild, how: Cop
     firstSide: source.firstSide,
   });
   part.fabric = source.rows[0]?.fabric ?? part.fabric;
+  if (build.holesNext) layHoles(build, piece, part, build.holesNext);
+  build.holesNext = undefined;
   return part;
 }
 

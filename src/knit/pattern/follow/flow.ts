@@ -11,6 +11,7 @@ import { makeOwnRow } from './build/make-row.ts';
 import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
 import { countAfter, noteCount } from './build/uncounted.ts';
+import { tellHoles } from './buttonholes.ts';
 import { makesRows } from './makes-rows.ts';
 import { closePiece } from './other-side.ts';
 import { unread, workOwnWords } from './own-words.ts';
@@ -67,6 +68,7 @@ export function runFlow(
     if (build.part) note.after = build.part.live;
   }
   tellAnnounced(build);
+  tellHoles(build);
 }
 
 /** Whether the line that ends here is a note with its words behind it. */
@@ -120,8 +122,11 @@ function workSaid(
   const rows = build.part?.rows.length ?? 0;
   const part = build.part;
   const ahead = flow.slice(i + 1, i + 6).flatMap((next) => (next.is === 'said' ? [next.said] : []));
+  build.inHole = statement.is === 'row' && /button-?\s?hole/i.test(here.words);
   const found = doStatement(build, withCountBehind(said, ahead[0]), ahead);
   build.recent.push(said);
+  const holes = build.holes.at(-1);
+  if (holes) holes.note ??= note;
   if (found)
     tell(
       build,

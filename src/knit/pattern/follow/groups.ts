@@ -14,7 +14,7 @@ import {
 } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { edgeFinder } from './build/edge.ts';
-import { isHalf, markOf, setMark } from './build/part.ts';
+import { isHalf, markOf, setMark, setMarkOnce } from './build/part.ts';
 import { MOST_ROWS } from './build/push-row.ts';
 import { row } from './build/run-rows.ts';
 
@@ -30,6 +30,7 @@ export function doGroups(build: Build, piece: PieceBuild, part: PartBuild, said:
     return fault('stitches left over', { leftStitches: left, onNeedleStitches: part.live });
   }
   if (said.work === 'bo' && said.edge !== 'neck') markPlace(piece, part);
+  if (said.work === 'bo' && said.edge === 'neck') setMarkOnce(piece, 'neck', part);
   // one side of a divided piece has only one edge left to bind off at: the one away from the neck
   const oneSide = said.edge === 'both' && part.parent !== undefined;
   const edge = edgeFinder(oneSide ? 'armhole' : said.edge === 'both' ? 'beginning' : said.edge, piece, part);

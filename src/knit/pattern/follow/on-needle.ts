@@ -7,6 +7,7 @@ import type { Build, PartBuild, PieceBuild } from './build/build.ts';
 import { resolveGap } from './build/gap.ts';
 import { isDone } from './build/part.ts';
 import { pieceInHand, startPending } from './build/piece-in-hand.ts';
+import { doneOmitting } from './buttonholes.ts';
 import { doEnding } from './ending.ts';
 import { doEven } from './even.ts';
 import { doEvenly } from './evenly.ts';
@@ -20,6 +21,7 @@ import { doRepeatRows } from './repeat-rows.ts';
 import { flushCycle } from './row.ts';
 import { doRows } from './rows.ts';
 import { doShape } from './shape.ts';
+import { listDiffers, listOne } from './stripes.ts';
 import { doWorkOn } from './work-on.ts';
 
 type OnNeedle = Exclude<
@@ -41,6 +43,8 @@ type OnNeedle = Exclude<
       | 'stars'
       | 'star'
       | 'yarn'
+      | 'stripes'
+      | 'buttonholes'
       | 'repeat from stars'
       | 'next side';
   }
@@ -61,20 +65,17 @@ export function doOnNeedle(
     case 'rejoin':
       return doRejoin(build, piece, statement);
     case 'other side':
-      return doOtherSide(build, piece);
+      return doOtherSide(build, piece) ?? doneOmitting(build);
     case 'as for':
       if (build.part?.gap) resolveGap(build, piece, build.part);
-      return doAsFor(build, piece, statement, ahead);
+      return doAsFor(build, piece, statement, ahead) ?? doneOmitting(build);
     default:
       break;
   }
   const { part } = build;
   if (part === undefined || isDone(part)) {
-    if (
-      statement.is === 'repeat rows' ||
-      statement.is === 'ending' ||
-      (statement.is === 'even' && statement.until === undefined)
-    )
+    if (statement.is === 'repeat rows') return listDiffers(build, statement.last);
+    if (statement.is === 'ending' || (statement.is === 'even' && statement.until === undefined))
       return undefined;
     if (statement.is === 'hold' && (part?.end !== undefined || piece.resting.length > 0))
       return holdOfResting(build, piece, statement);
@@ -82,6 +83,8 @@ export function doOnNeedle(
       doRejoin(build, piece, { is: 'rejoin' });
       return doOnNeedle(build, said, statement, ahead);
     }
+    if (statement.is === 'even' && statement.until?.is === 'rows' && listOne(build, statement.until.n))
+      return undefined;
     return fault('nothing on the needle');
   }
   if (statement.is === 'hold') {

@@ -20,7 +20,8 @@ export function doRow(
   const sideWrong =
     label?.side !== undefined && !wantSide(build, part, label.side) ? wrongSide(part, label.side) : undefined;
   if (label === undefined || label.rows.length === 0) {
-    if (label?.name !== undefined) part.named.set(label.name, said.items);
+    const name = label?.name ?? (build.inHole ? 'buttonhole' : undefined);
+    if (name !== undefined) part.named.set(name, said.items);
     for (let i = 0; i < Math.min(label?.next ?? 1, MOST_ROWS); i += 1) {
       const wrong = writtenRow(build, piece, build.part ?? part, said.items, ahead);
       if (wrong) return wrong;

@@ -58,7 +58,7 @@ function ended(beats: readonly Beat[], stated: number | undefined): readonly Bea
 }
 
 /** 'Every 4 cm' in rows of the gauge, an even number, so that every shaping lies on the same side. */
-const inRows = (beat: Beat, height: number): Beat =>
+export const inRows = (beat: Beat, height: number): Beat =>
   beat.everyMm === undefined || height === 0
     ? beat
     : { ...beat, every: Math.max(2, 2 * Math.round(beat.everyMm / height / 2)) };

@@ -4,6 +4,7 @@ import type { Said } from '../say/statement.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
 import { isDone, setMark } from './build/part.ts';
 import { wantSide } from './build/want-side.ts';
+import { doButtonholes } from './buttonholes.ts';
 import { doCastOn } from './cast-on.ts';
 import { doGauge, joinGauge } from './gauge.ts';
 import { doHeading } from './heading.ts';
@@ -13,6 +14,7 @@ import { doNeedle } from './needle.ts';
 import { doOnNeedle } from './on-needle.ts';
 import { doPickUp } from './pick-up.ts';
 import { doRowOrDefine } from './row-or-define.ts';
+import { doStripes, listDiffers } from './stripes.ts';
 /** Does what a statement says; the statements after it help to tell a short row from a divided neck. */
 export function doStatement(build: Build, said: Said, ahead: readonly Said[]): Fault | undefined {
   const { statement } = said;
@@ -34,10 +36,14 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       return doNextSide(build, statement.side);
     case 'named rows':
       nameRows(build, statement.name);
-      return undefined;
+      return listDiffers(build, statement.rows);
     case 'yarn':
       takeYarn(build, statement.name);
       return undefined;
+    case 'buttonholes':
+      return doButtonholes(build, statement, ahead);
+    case 'stripes':
+      return doStripes(build, statement);
     case 'turn':
     case 'star':
     case 'at the same time':
@@ -67,7 +73,9 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
 
 /** The part in work goes on in that yarn; before a cast-on it is that of the whole piece and says nothing. */
 function takeYarn({ part }: Build, name: string): void {
-  if (part === undefined || isDone(part) || part.yarn === name) return;
+  if (part === undefined || isDone(part)) return;
+  part.stripes = undefined;
+  if (part.yarn === name) return;
   part.yarn = name;
   part.closed = true;
 }

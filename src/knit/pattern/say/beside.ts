@@ -2,6 +2,7 @@ import { takeCastOn } from '../../row/read/cast-on.ts';
 import { attempt, type Cursor, isWord, sees, takePhrase, takeWhole } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { readReversing } from './other-side.ts';
 import { takeStated } from './phrase/stated-count.ts';
 import type { Said, Statement } from './statement.ts';
 import { inGarter } from './while-rows.ts';
@@ -56,12 +57,34 @@ export const castsOnBehindRow = (c: Cursor, said: Said[]): boolean =>
     return true;
   });
 
-/** What is said of rows stands before them: 'knit 2 rows in A', 'knit 5 rows, noting first row is WS'. */
-export function placedBefore(c: Cursor, at: number, said: Said[], { is, ...rest }: Statement): boolean {
-  const rows = WHOLE.has(said.at(-1)?.statement.is ?? 'turn');
-  if (!rows || !(is === 'next side' || (is === 'yarn' && !parted(c, at)))) return false;
-  addBefore(said, { is, ...rest } as Statement, c.tokens[at]);
+/** What is said of rows stands before them: 'knit 2 rows in A', 'knit 5 rows, noting first row is WS', 'work 40 rows, making a buttonhole every 12th row'. */
+export function placedBefore(c: Cursor, at: number, said: Said[], statement: Statement): boolean {
+  const meanwhile = statement.is === 'buttonholes' && said.at(-1)?.statement.is === 'at the same time';
+  const before = said.at(meanwhile ? -2 : -1)?.statement;
+  if (before === undefined || !WHOLE.has(before.is) || !isSaidOf(statement, before, c, at)) return false;
+  if (meanwhile) said.pop();
+  const last = said.at(-1) as Said;
+  // 'omitting buttonholes and reversing shaping'
+  if (before.is === 'as for' && readReversing(c))
+    said[said.length - 1] = { ...last, statement: { ...before, reversing: true } };
+  addBefore(said, statement, c.tokens[at]);
   return true;
+}
+
+function isSaidOf(statement: Statement, rows: Statement, c: Cursor, at: number): boolean {
+  const joint = c.tokens[at - 1];
+  switch (statement.is) {
+    case 'yarn':
+      return !parted(c, at);
+    case 'next side':
+      return true;
+    case 'buttonholes':
+      return !isWord(joint, 'then', ';');
+    case 'stripes':
+      return rows.is === 'even' && rows.until !== undefined && !isWord(joint, 'then');
+    default:
+      return false;
+  }
 }
 
 export function addBefore(said: Said[], statement: Statement, token: Token | undefined): void {

@@ -3,6 +3,7 @@ import { readAsFor } from './as-for.ts';
 import { readAtTheSameTime } from './at-the-same-time.ts';
 import { readBindOff, readRestElided } from './bind-off.ts';
 import { readBorders } from './borders.ts';
+import { readButtonholes } from './buttonholes.ts';
 import { readCastOn } from './cast-on.ts';
 import { readChange } from './change.ts';
 import { readEnding } from './ending.ts';
@@ -25,6 +26,7 @@ import { readElidedShape, readShape, readShapeThere } from './shape.ts';
 import { readStars } from './stars.ts';
 import { readStated } from './stated.ts';
 import type { Said, Statement } from './statement.ts';
+import { readStripes } from './stripes.ts';
 import { readTurn } from './turn.ts';
 import { readWhen } from './when.ts';
 import { readWorkOn } from './work-on.ts';
@@ -43,8 +45,17 @@ function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
     const until = readUntil(c);
     return until && { is: 'even', fabric: { is: 'established' }, until };
   }
+  // 'in st st in stripes of 2 rows A, 2 rows B | until …'
+  if (last?.is === 'stripes') {
+    const until = readUntil(c);
+    return until && { is: 'even', until };
+  }
   // 'st st, keeping 3 sts at each end in garter st, | until …'
-  if (even?.is === 'borders' && last?.is === 'even' && last.until === undefined) {
+  if (
+    (even?.is === 'borders' || even?.is === 'buttonholes') &&
+    last?.is === 'even' &&
+    last.until === undefined
+  ) {
     const until = readUntil(c);
     return until && { is: 'even', fabric: { is: 'established' }, until };
   }
@@ -81,6 +92,8 @@ const CONSTRUCTS: readonly Construct[] = [
   readBorders,
   // 'with 4 mm needles, pick up …' would be picked up, and 'with larger needles' passed over, the needle unsaid
   readNeedle,
+  // 'in stripe pattern' would be one that the text defines, and 'work 4 rows A, 2 rows B throughout' six rows
+  readStripes,
   // 'with MC' and 'join B' would be passed over, the yarn forgotten
   readYarn,
   // 'change to st st' would be talk, and with 'needles' behind it a fabric
@@ -90,6 +103,8 @@ const CONSTRUCTS: readonly Construct[] = [
   readRepeatJustNamed,
   readRepeatStars,
   readRepeatNamed,
+  // 'making a buttonhole every 12 rows' would be a row spelled out
+  readButtonholes,
   // 'k 1 row' would be a stitch in a row
   readRows,
   readRowsElided,

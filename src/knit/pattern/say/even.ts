@@ -1,3 +1,4 @@
+import { readColour } from '../../row/read/colour.ts';
 import {
   ahead,
   attempt,
@@ -275,7 +276,8 @@ const readRows = (c: Cursor): Extract<Until, { is: 'rows' }> | undefined =>
     const n = takeNumber(c);
     takes(c, 'more', 'further', 'complete');
     if (n !== undefined && takes(c, 'row', 'rows')) {
-      takes(c, 'of', 'in', 'more');
+      // 'work 4 rows in A'
+      if (ahead(c, () => readColour(c)) === undefined) takes(c, 'of', 'in', 'more');
       return { is: 'rows', n };
     }
     if (n !== undefined && takePhrase(c, 'ridge')) {

@@ -119,9 +119,9 @@ const describes = (tokens: readonly Token[], from: number, to: number): boolean 
   ['increases', 'decreases', 'incs', 'decs'].includes(tokens[from]?.text ?? '') &&
   tokens.slice(from, Math.min(to, from + 12)).some(({ text }) => text === 'are' || text === 'continue');
 
-/** A row that names its yarns keeps its words. */
+/** A row that names its yarns keeps its words, and so does what is made in rows to come. */
 const withWords = (said: Said, words: string): Said =>
-  said.statement.is === 'row' && said.statement.told
+  (said.statement.is === 'row' && said.statement.told) || said.statement.is === 'buttonholes'
     ? { ...said, statement: { ...said.statement, words } }
     : said;
 

@@ -3,6 +3,8 @@ import {
   attempt,
   type Cursor,
   peekNumber,
+  sees,
+  seesPhrase,
   takeAll,
   takeAnyPhrase,
   takePhrase,
@@ -10,6 +12,7 @@ import {
   takesOne,
   takeTo,
 } from '../../row/read/cursor.ts';
+import { STS } from '../../row/read/goal.ts';
 import { means } from '../../row/read/meanings.ts';
 import { readNeedle } from './needle.ts';
 import { readFabric } from './phrase/fabric.ts';
@@ -59,6 +62,19 @@ export const readGauge = (c: Cursor): Statement | undefined =>
       ...needleWithin(c, start),
     };
   });
+
+/** Whether what comes next tells a gauge, by its name, its needles or its measure. */
+export const seesGauge = (c: Cursor): boolean => {
+  if (sees(c, 'gauge')) return true;
+  if (ahead(c, () => takeNeedles(c))) return true;
+  return (
+    peekNumber(c) !== undefined &&
+    c.tokens
+      .slice(c.at, c.end)
+      .some((token) => token.text === '=' || token.text === 'inch' || token.text === 'cm') &&
+    seesPhrase({ ...c, at: c.at + 1 }, STS)
+  );
+};
 
 /** 'On 3.25 mm needles, 28 sts and 36 rows to 10 cm'. */
 export const takeNeedles = (c: Cursor): boolean =>

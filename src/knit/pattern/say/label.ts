@@ -200,7 +200,7 @@ const buttonhole = (c: Cursor): Label | undefined =>
     if (!takes(c, 'buttonhole')) return undefined;
     takePhrase(c, ROWS);
     takeAnyPhrase(c, 'on|in the? next row');
-    return (takeAnyPhrase(c, 'as foll', 'thus') || took(c, 'row')) && sees(c, ':', ',')
+    return (takeAnyPhrase(c, 'as foll', 'thus') || took(c, 'row') || sees(c, ':')) && sees(c, ':', ',')
       ? { rows: [], name: 'buttonhole' }
       : undefined;
   });

@@ -6,14 +6,11 @@ import {
   cursorOver,
   expected,
   isWord,
-  peekNumber,
   peekWord,
   sees,
-  seesPhrase,
   takes,
   takeTo,
 } from '../../row/read/cursor.ts';
-import { readTimes, STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Sentence } from '../text/sentences.ts';
@@ -29,17 +26,19 @@ import {
 import { skipBetween } from './between.ts';
 import { readSimple } from './constructs.ts';
 import { castOnAhead, takeFrontDoor } from './front-door.ts';
-import { readGauge, takeNeedles } from './gauge.ts';
+import { readGauge, seesGauge } from './gauge.ts';
 import { readHeading } from './heading.ts';
 import { readLabel } from './label.ts';
 import { readMultiple } from './multiple.ts';
 import { readOtherPiece } from './other-piece.ts';
 import { takeStated } from './phrase/stated-count.ts';
+import { repeatSaid } from './repeat-stars.ts';
 import { joinsInRound, worksInRounds } from './rounds.ts';
 import { begins, readBareRow, readLabelledRow } from './row.ts';
 import { announcedRows, standingOrder } from './standing-order.ts';
 import { readStars } from './stars.ts';
 import type { Add, Label, Said, Statement } from './statement.ts';
+import { readStripesListed } from './stripes.ts';
 import { endedByTurn } from './turn.ts';
 import { joinRows } from './while-rows.ts';
 import { readYarn } from './yarn.ts';
@@ -75,7 +74,9 @@ export function readSentence(
       ...(stated === undefined ? {} : { stated }),
     });
   };
-  readHeadings(c, aloneOnLine, add);
+  const stripes = readStripesListed(c);
+  if (stripes) add(stripes, sentence.from);
+  else readHeadings(c, aloneOnLine, add);
   if (!seesGauge(c) && worksInRounds(c)) return inRounds(c, said);
   if (standingOrder(c))
     return { said, fault: expected(c, 'stitch or repeat expected'), rest: c.at, beside: true, order: true };
@@ -187,25 +188,6 @@ const SHAPES: ReadonlySet<Statement['is']> = new Set([
 const startsRow = (c: Cursor): boolean =>
   means(c.tokens[c.at + 1]?.text, 'stitch after a star') && !isWord(c.tokens[c.at + 3], 'row', 'rows');
 
-/** '*dec 1 st at each end of next 2 rows; rep from * 9 times more': the instructions are said again. */
-const repeatSaid = (c: Cursor, said: Said[], star: { at: number }): boolean =>
-  attempt(c, () => {
-    if (!takes(c, 'rep')) return false;
-    takes(c, 'from', 'between');
-    takes(c, '*');
-    takes(c, '*');
-    const times = readTimes(c);
-    if (times === undefined || times.n > 200) return false;
-    const again = said.slice(star.at + 1);
-    said.splice(star.at, 1);
-    for (let i = 0; i < (times.total ? times.n - 1 : times.n); i += 1) said.push(...again);
-    const stated = takeStated(c);
-    const last = said.at(-1);
-    if (stated !== undefined && last) said[said.length - 1] = { ...last, stated };
-    star.at = -1;
-    return true;
-  });
-
 function readHeadings(c: Cursor, aloneOnLine: boolean, add: Add): void {
   for (let i = 0; i < 3 && c.at < c.end; i += 1) {
     const at = c.at;
@@ -214,18 +196,6 @@ function readHeadings(c: Cursor, aloneOnLine: boolean, add: Add): void {
     add(heading, at);
   }
 }
-
-const seesGauge = (c: Cursor): boolean => {
-  if (sees(c, 'gauge')) return true;
-  if (ahead(c, () => takeNeedles(c))) return true;
-  return (
-    peekNumber(c) !== undefined &&
-    c.tokens
-      .slice(c.at, c.end)
-      .some((token) => token.text === '=' || token.text === 'inch' || token.text === 'cm') &&
-    seesPhrase({ ...c, at: c.at + 1 }, STS)
-  );
-};
 
 function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | undefined {
   const at = c.at;

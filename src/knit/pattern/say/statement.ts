@@ -182,10 +182,26 @@ export type Statement =
       /** whatever fabric the rest is worked in later on */
       readonly throughout?: true;
     }
+  /** how all rows from here on are coloured, without `of` in the stripes that are there; `listed`: nothing but so many rows in their yarns, below a title or with it */
+  | { readonly is: 'stripes'; readonly of?: readonly Stripe[]; readonly listed?: 'anew' | 'on' }
+  /** in which rows to come buttonholes lie; without beats nobody knows, `omitted`: those of the piece that is followed are left out */
+  | {
+      readonly is: 'buttonholes';
+      readonly beats: readonly Beat[];
+      readonly items?: readonly Item[];
+      readonly omitted?: true;
+      readonly words?: string;
+    }
   /** 'with B': what comes next is worked in that yarn */
   | { readonly is: 'yarn'; readonly name: string }
   /** rows just worked get a name: 'these 2 rows form rib' */
   | { readonly is: 'named rows'; readonly name: string; readonly rows?: number };
+
+/** So many rows in a yarn. */
+export interface Stripe {
+  readonly rows: number;
+  readonly yarn: string;
+}
 
 /** So many stitches at an edge, worked in a fabric of their own while the rest goes on. */
 export interface BorderSaid {

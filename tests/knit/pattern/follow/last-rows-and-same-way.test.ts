@@ -61,9 +61,9 @@ BACK
   > heading
 Cast on 21 sts. Work in stripe pattern for 4 rows.
   > 21 Back/body 1 RS knit 'Row 1: With A, k' · WS purl 'Row 2: With B, p' · RS knit 'Row 1: With A, k' · WS purl 'Row 2: With B, p'
-  > = pattern piece of 1 plus 0 over 2: knit (2) · purl (2)
+  > = pattern stripe of 1 plus 0 over 2: knit (2) · purl (2)
   > = Back, back, 1 to make, lines 5
-  > =   body from {castOn 21}, RS: 4 piece in stocking 4 mm (own words 1 2 3 4); hold
+  > =   body from {castOn 21}, RS: 4 stripe in stocking 4 mm (own words 1 2 3 4); hold
     `),
   )('$title', expectAnnotated);
 });

@@ -74,8 +74,8 @@ Right front.
 Cast on 8 sts. K 2 rows. Bind off.
   > 8→0 Right front/body 1 RS knit · WS knit · RS bind off all sts in pattern (0)
 Left front. Work exactly as for right front, omitting buttonholes and turning it round.
-  > own words
-  > ✗ stitch or repeat expected @3:46 column 46
+  > own words →0 Left front/body 1 RS knit · WS knit · RS bind off all sts in pattern (0)
+  > ✗ stitch or repeat expected @3:79 column 79
 Pocket. Knit same as other pocket, but in wibbles.
   > own words
   > ✗ stitch or repeat expected @4:28 column 28
@@ -84,6 +84,8 @@ Making up
 Work as for any seam, neatly.
   > talk
   > = Right front, right front, 1 to make, lines 2
+  > =   body from {castOn 8}, RS: 2 stocking 4 mm; bind off
+  > = Left front, left front, 1 to make, lines 3
   > =   body from {castOn 8}, RS: 2 stocking 4 mm; bind off
 
 ### a row on the side that garter stitch begins on

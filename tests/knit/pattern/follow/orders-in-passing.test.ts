@@ -57,8 +57,8 @@ Cast on 6 sts.
 K 2 rows.
   > 6 Piece/body 1 RS knit · WS knit
 (Work 3 buttonholes on the other front.)
-  > own words 6
-  > ✗ stitch or repeat expected @4:9 column 9
+  > 6
+  > ✗ place not known @4:1
   > = Piece, other, 1 to make, lines 3
   > =   body from {castOn 6}, RS: 2 stocking 4 mm; hold
 

@@ -22,7 +22,7 @@ describe('further wordings', () => {
       Work the other side accordingly → other side: reversing false
       Work left front to correspond → heading: title {words 'left front', pattern 'left front', divides false, half left}, sideOnly false, talk false, places [], piece {name 'left front', makes 1, half left} | as for: piece {words 'right front', name 'right front'}, reversing
       Make right front to match left front, reversing shapings → heading: title {words 'right front', pattern 'right front', divides false, half right}, sideOnly false, talk false, places [], piece {name 'right front', makes 1, half right} | as for: piece {words 'left front', name 'left front'}, reversing
-      Work left front to correspond, omitting buttonholes → heading: title {words 'left front', pattern 'left front', divides false, half left}, sideOnly false, talk false, places [], piece {name 'left front', makes 1, half left} | as for: piece {words 'right front', name 'right front'}, reversing | ✗ stitch or repeat expected @32
+      Work left front to correspond, omitting buttonholes → heading: title {words 'left front', pattern 'left front', divides false, half left}, sideOnly false, talk false, places [], piece {name 'left front', makes 1, half left} | @32 buttonholes: beats [], omitted | as for: piece {words 'right front', name 'right front'}, reversing
       Begin St st → even: fabric {named, name stocking}
       Make 8 rows → even: until {rows, n 8}
       On the remaining sts work in ribbing of k 2, p 2, for 2 inches → even: fabric {rib, face kkpp}, until {length, mm 50.8, from here}

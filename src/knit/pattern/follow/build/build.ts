@@ -1,12 +1,13 @@
-import type { FabricName } from '../../../fabric.ts';
 import type { Fault } from '../../../fault.ts';
 import type { MeasuredGauge } from '../../../measured-gauge.ts';
 import type { Edge, PartEnd, PartStart } from '../../../piece/recipe.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
-import type { Beat, From, MarkName } from '../../say/how-far.ts';
-import type { Half, PieceHeading, Said, Statement, Title } from '../../say/statement.ts';
+import type { Beat, MarkName } from '../../say/how-far.ts';
+import type { Half, PieceHeading, Said, Statement, Stripe, Title } from '../../say/statement.ts';
+import type { FabricState, Face } from './fabric-state.ts';
 import type { Announced, Counts, LineNotes } from './notes.ts';
+import type { SectionBuild, ToldSection } from './section.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
@@ -32,6 +33,17 @@ export interface Build {
   needle: number;
   /** a piece named by a heading that has no stitches yet */
   pending: PieceHeading | undefined;
+  /** how the last buttonhole was made, those that lie in rows to come, and those of the piece that is begun next */
+  hole: Hole | undefined;
+  readonly holes: Holes[];
+  holesNext: Extract<Statement, { is: 'buttonholes' }> | undefined;
+  /** the row in hand is called a buttonhole */
+  inHole: boolean;
+  /** buttonholes of the piece that is followed are left out; whether there were any, and rows that nobody called so and may be some */
+  omits: { met: boolean; doubt: boolean } | undefined;
+  /** the stripes that the text told of last, and those of every piece that is begun */
+  stripes: readonly Stripe[] | undefined;
+  striped: readonly Stripe[] | undefined;
   /** rows that were announced and are spelled out now */
   announced: Announced | undefined;
   /** the pending piece that was told to have nothing on the needle */
@@ -124,6 +136,8 @@ export interface PartBuild {
   borders: Borders;
   /** the yarn in hand, as the text calls it */
   yarn: string | undefined;
+  stripes: Striped | undefined;
+  holes: Holes | undefined;
   /** rows of the fabric worked so far */
   fabricRow: number;
   neck: Edge | undefined;
@@ -148,7 +162,7 @@ export interface PartBuild {
   readonly named: Map<string, readonly Item[]>;
   lastEdge: 'both' | Edge | undefined;
   /** the section that the text named last */
-  told?: { readonly name: string; readonly fabric: FabricState; begun: boolean } | undefined;
+  told?: ToldSection | undefined;
 }
 
 /** A sentence that left nobody knows how many stitches; `after`: as many as were taken for it meanwhile. */
@@ -185,25 +199,6 @@ export interface Cycle {
   readonly first: number;
 }
 
-export interface SectionBuild {
-  name: string;
-  readonly fabric: FabricName;
-  readonly needle: number;
-  readonly first: number;
-  stretch?: Stretch;
-  readonly told?: PartBuild['told'];
-}
-
-/** A stretch that ends by a measure. */
-export interface Stretch {
-  readonly id: string;
-  readonly mm?: number;
-  readonly from: From;
-  readonly endSide?: Side;
-  /** no gauge or no measure: she counts until it is long enough */
-  readonly open: boolean;
-}
-
 export interface MadeRow {
   readonly side: Side;
   readonly steps: readonly Step[];
@@ -218,9 +213,11 @@ export interface MadeRow {
   readonly yarn: string | undefined;
   readonly fabricRow: number;
   /** the knitter's own words, where the text was not understood */
-  readonly own?: string;
+  own?: string;
   /** the part before the row, to take it back */
   readonly was: Pick<PartBuild, 'column' | 'fabricRow' | 'height' | 'markers' | 'gap' | 'unworked'>;
+  /** it makes a buttonhole, or closes one */
+  hole?: boolean;
   readonly kind: 'row' | 'even' | 'stretch' | 'shape' | 'groups' | 'across' | 'bind off';
 }
 
@@ -241,32 +238,6 @@ interface Group {
   readonly stitches: number;
 }
 
-export type FabricState =
-  /** columns repeat from the right edge, rows repeat upwards; 'k' and 'p' as seen from the right side */
-  | {
-      readonly is: 'face';
-      readonly name: FabricName;
-      readonly rows: readonly string[];
-      readonly label: string;
-    }
-  /** rows as the text spells them */
-  | {
-      readonly is: 'rows';
-      readonly rows: readonly (readonly Item[])[];
-      readonly label: string;
-      readonly faces: (Face | undefined)[];
-      /** all rows by their number, where only some of them are worked on */
-      readonly numbered?: readonly (readonly Item[])[];
-    }
-  /** nobody can say */
-  | { readonly is: 'patt'; readonly label: string };
-
-/** How a spelled row looked from the right side when it was worked over `column` to `column + looks.length`. */
-export interface Face {
-  readonly column: number;
-  readonly looks: string;
-}
-
 /** A shaping over several rows, taken up row by row. */
 export interface Track {
   readonly edge: (part: PartBuild) => 'both' | Edge;
@@ -282,6 +253,30 @@ export interface Track {
   readonly line: number;
   /** waits so many rows before it begins */
   wait: number;
+}
+
+/** Stripes, counted from a row of the part. */
+export interface Striped {
+  readonly of: readonly Stripe[];
+  readonly first: number;
+}
+
+/** How a buttonhole was made, in its one row or two. */
+export interface Hole {
+  readonly rows: readonly (readonly Item[])[];
+  readonly side: Side;
+  readonly fabric: FabricState;
+}
+
+/** Buttonholes that lie in rows to come; `at`: in which of the part's rows, counted from 0. */
+export interface Holes {
+  readonly at: readonly number[];
+  readonly words: string;
+  readonly line: number;
+  readonly counted: boolean;
+  readonly part: PartBuild;
+  readonly piece: PieceBuild;
+  note: LineNotes | undefined;
 }
 
 export const nextSide = (part: PartBuild): Side =>

@@ -4,7 +4,7 @@ import { expandRow } from '../../../row/expand.ts';
 import { mirrorStitches, otherFaces } from '../../../row/mirror-stitches.ts';
 import { shortenWorks } from '../../../row/shorten.ts';
 import type { Step } from '../../../row/step.ts';
-import { stitchOf } from '../../../row/stitches-of-steps.ts';
+import { stitchesNamed, stitchOf } from '../../../row/stitches-of-steps.ts';
 import { bindOffAll } from './bind-off.ts';
 import {
   type Borders,
@@ -80,6 +80,17 @@ function copyRow(
   edits: readonly Edit[],
   how: Copying,
 ): Fault | undefined {
+  if (
+    build.omits &&
+    (made.own !== undefined || stitchesNamed(made.steps).some((work) => work === 'yo' || work === 'co'))
+  )
+    build.omits.doubt = true;
+  if (made.hole && (build.omits || made.items === undefined)) {
+    if (build.omits) build.omits.met = true;
+    const wrong = row(build, part, edits, made.kind === 'row' ? 'even' : made.kind);
+    if (!wrong && !build.omits) Object.assign(part.rows.at(-1) as MadeRow, { own: made.own, hole: true });
+    return wrong;
+  }
   if (made.own !== undefined && !(made.items && build.yarnWords.has(made.items)))
     return makeOwnRow(build, part, made.own, Math.max(0, part.live + made.after - made.before));
   if (made.kind === 'bind off') return bindOffAll(build, part);

@@ -1,7 +1,8 @@
 import type { FabricName } from '../../../fabric.ts';
 import { factsOf } from '../../../fabric-facts.ts';
-import type { MadeRow, SectionBuild } from './build.ts';
+import type { MadeRow } from './build.ts';
 import { isNamed, nominal } from './fabric.ts';
+import type { SectionBuild } from './section.ts';
 
 /** Rows of a section that are of one fabric. */
 export interface OfOneFabric {

@@ -1,8 +1,9 @@
 import { expandRow } from '../../../row/expand.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
-import { type Face, nextSide, type PartBuild } from './build.ts';
+import { nextSide, type PartBuild } from './build.ts';
 import { numberedRows, orderedRows, seenFabric } from './fabric.ts';
+import type { Face } from './fabric-state.ts';
 import { looksOf } from './spell.ts';
 
 /** Rows numbered by the text become the pattern 'as established' once none of them changes the count. */

@@ -1,7 +1,8 @@
 import { type FabricName, fabrics } from '../../../fabric.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { FabricSaid } from '../../say/statement.ts';
-import type { Build, FabricState, PartBuild, StitchPattern } from './build.ts';
+import type { Build, PartBuild, StitchPattern } from './build.ts';
+import type { FabricState } from './fabric-state.ts';
 
 const face = (name: FabricName, rows: readonly string[], label: string): FabricState => ({
   is: 'face',

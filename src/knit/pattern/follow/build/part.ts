@@ -50,6 +50,13 @@ function takeName(taken: Map<string, number>, name: string): number {
   return n;
 }
 
+/** Stripes go on where a piece is parted. */
+function stripesOf({ striped }: Build, parent: PartBuild | undefined): PartBuild['stripes'] {
+  if (parent === undefined) return striped && { of: striped, first: 0 };
+  const { stripes, rows } = parent;
+  return stripes && { ...stripes, first: stripes.first - rows.length };
+}
+
 interface Begin {
   readonly name: string;
   readonly from: PartStart;
@@ -76,6 +83,8 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
     fabric: parent?.fabric ?? unsaidFabric,
     borders: {},
     yarn: parent?.yarn,
+    stripes: stripesOf(build, parent),
+    holes: undefined,
     fabricRow: parent?.fabricRow ?? (begin.firstSide === 'RS' ? 0 : 1),
     neck: begin.neck,
     end: undefined,

@@ -9,7 +9,9 @@ import { workRow } from '../../../row/work.ts';
 import { stitches } from '../../../stitch.ts';
 import { type Build, type Edit, type MadeRow, nextSide, type PartBuild } from './build.ts';
 import { nominal, sameFabric } from './fabric.ts';
+import { holeDue, rememberHole } from './holes.ts';
 import { looksOf } from './spell.ts';
+import { yarnOf } from './striped.ts';
 import { fabricNamed } from './told-section.ts';
 
 /** More than any piece has; keeps a mistyped number from filling the memory. */
@@ -57,7 +59,10 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
     gap: part.gap,
     unworked: part.unworked,
   };
+  part.yarn = yarnOf(part, how.kind === 'stretch');
   build.cells += part.live + 20;
+  // a buttonhole that nobody spelled is said in the row's own words
+  const hole = how.own === undefined && isPlain(how.items) && after === part.live ? holeDue(part) : undefined;
   const plain =
     how.items && how.own === undefined && after === part.live ? keepLooks(part, steps, side) : undefined;
   part.rows.push({
@@ -75,7 +80,9 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
     kind: how.kind,
     ...(how.items === undefined ? {} : { items: how.items }),
     ...(how.own === undefined ? {} : { own: how.own }),
+    ...(hole === undefined ? {} : { own: hole, hole: true }),
   });
+  if (rememberHole(build, part, how.items)) Object.assign(part.rows.at(-1) as MadeRow, { hole: true });
   openSection(build, part);
   if (part.told) part.told.begun = true;
   part.column = how.column ?? (after === part.live || plain ? part.column : shifted(part, steps, side));
@@ -85,6 +92,10 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
   if (how.advance) part.fabricRow += 1;
   return undefined;
 }
+
+/** A row of the fabric, or 'knit' to its end. */
+const isPlain = (items: readonly Item[] = []): boolean =>
+  items.length === 0 || (items.length === 1 && items[0]?.is === 'stitches to');
 
 /** Remembers how a row of the fabric's own looked, for the rows in which its edges are shaped. */
 function keepLooks(part: PartBuild, steps: readonly Step[], side: Side): boolean {

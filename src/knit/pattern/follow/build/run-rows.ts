@@ -1,6 +1,8 @@
 import type { Fault } from '../../../fault.ts';
 import type { Build, Edit, MadeRow, PartBuild, Shaped, Track } from './build.ts';
 import { makeFabricRow } from './fabric-row.ts';
+import { holeRow } from './holes.ts';
+import { makeWrittenRow } from './make-row.ts';
 import { MOST_ROWS } from './push-row.ts';
 import { nextEdits, settleTrack } from './track.ts';
 
@@ -22,6 +24,11 @@ export function row(
   kind: MadeRow['kind'],
 ): Fault | undefined {
   const beside = backgroundEdits(build, part);
+  const hole = edits.length + beside.length > 0 ? undefined : holeRow(build, part);
+  if (hole && makeWrittenRow(build, part, hole, kind) === undefined) {
+    Object.assign(part.rows.at(-1) as MadeRow, { hole: true });
+    return undefined;
+  }
   const wrong = makeFabricRow(
     build,
     part,

@@ -1,7 +1,7 @@
 import { expandRow } from '../../../row/expand.ts';
 import type { Side, Step } from '../../../row/step.ts';
 import type { StitchName } from '../../../stitch.ts';
-import type { FabricState, Face } from './build.ts';
+import type { FabricState, Face } from './fabric-state.ts';
 
 /**
  * The stitches of one plain row of a fabric, from the right edge to the left as seen with the right side facing,

@@ -1,8 +1,9 @@
 import { otherSide, type Side } from '../../../row/step.ts';
 import type { EndEdge, From, MarkName, PieceSaid, Place, Until } from '../../say/how-far.ts';
-import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild, type Stretch } from './build.ts';
+import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild } from './build.ts';
 import { markOf, neckOf } from './part.ts';
 import { rowHeight } from './push-row.ts';
+import type { Stretch } from './section.ts';
 
 /** How many rows a stretch has, and what she has to know where it ends by a measure. */
 export interface Target {

@@ -1,7 +1,8 @@
 import { proposedRole } from '../../../making-up/role.ts';
 import type { PartRecipe, Recipe, Section } from '../../../piece/recipe.ts';
-import type { Build, MadeRow, PartBuild, PieceBuild, SectionBuild } from './build.ts';
+import type { Build, MadeRow, PartBuild, PieceBuild } from './build.ts';
 import { cutByFabric, type OfOneFabric } from './cut-by-fabric.ts';
+import type { SectionBuild } from './section.ts';
 import { fabricsSeen } from './seen-fabric.ts';
 
 /** A read piece as a recipe whose rows are spelled out. */

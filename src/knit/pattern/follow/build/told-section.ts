@@ -1,7 +1,8 @@
 import { type FabricName, fits } from '../../../fabric.ts';
 import type { FabricSaid } from '../../say/statement.ts';
-import type { Build, FabricState, PartBuild } from './build.ts';
+import type { Build, PartBuild } from './build.ts';
 import { fabricOf, nominal } from './fabric.ts';
+import type { FabricState } from './fabric-state.ts';
 
 /** 'Hem, in k2, p2 rib:' opens a section with the next row; its rows are spelled out, or it goes on in the fabric. */
 export function beginSection(build: Build, part: PartBuild, name: string, said: FabricSaid): void {

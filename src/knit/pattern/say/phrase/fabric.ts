@@ -21,7 +21,9 @@ export const readFabric = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
     takes(c, 'in', 'work', 'working', 'with');
     takes(c, 'a', 'the', 'this', 'these', 'main');
-    takes(c, 'stripe', 'striped');
+    // 'striped st st'; a 'stripe pattern' is asked for by that name
+    const striped = takes(c, 'stripe', 'striped');
+    if (striped && sees(c, 'patt')) return undefined;
     // any words before 'pattern' or 'st' may name a pattern: the known ones first
     return readKnown(c) ?? readRib(c) ?? readEstablished(c) ?? readNamedPattern(c);
   });

@@ -1,12 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type {
-  Edit,
-  FabricState,
-  PartBuild,
-  Shaped,
-} from '../../../../../src/knit/pattern/follow/build/build.ts';
+import type { Edit, PartBuild, Shaped } from '../../../../../src/knit/pattern/follow/build/build.ts';
 import { simplify } from '../../../../../src/knit/pattern/follow/build/cycle.ts';
 import { makeFabricRow } from '../../../../../src/knit/pattern/follow/build/fabric-row.ts';
+import type { FabricState } from '../../../../../src/knit/pattern/follow/build/fabric-state.ts';
 import { gapOf } from '../../../../../src/knit/pattern/follow/build/gap.ts';
 import { makeOwnRow, makeSpreadRow } from '../../../../../src/knit/pattern/follow/build/make-row.ts';
 import { mergeEdits } from '../../../../../src/knit/pattern/follow/build/merge-edits.ts';

@@ -1,0 +1,139 @@
+import {
+  attempt,
+  type Cursor,
+  isWord,
+  peek,
+  peekNumber,
+  seesOne,
+  seesPhrase,
+  takeAnyPhrase,
+  takePhrase,
+  takes,
+  takeTo,
+  takeWhole,
+} from '../../row/read/cursor.ts';
+import { readRow } from '../../row/read/row.ts';
+import type { Beat } from './how-far.ts';
+import { readBeats } from './phrase/beats.ts';
+import { readLength } from './phrase/measure.ts';
+import type { Statement } from './statement.ts';
+
+const HOLES = ['buttonhole|buttonholes row|rows?', 'button -? hole|holes row|rows?'];
+
+/** 'working a buttonhole every 16th row', 'make 5 buttonholes, the rest spaced evenly', 'omitting buttonholes': beside what is worked. */
+export const readButtonholes = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    takes(c, '(');
+    takes(c, 'and', 'but');
+    if (takeAnyPhrase(c, 'omit|omitting the?', 'without the?', 'with no', 'leaving out the?')) {
+      if (!takeAnyPhrase(c, ...HOLES)) return undefined;
+      takes(c, ')');
+      return { is: 'buttonholes', beats: [], omitted: true };
+    }
+    const n = readMade(c);
+    if (n === undefined) return undefined;
+    takeAnyPhrase(c, 'in the? same way|manner', 'as before|above|given|set|on');
+    takeAnyPhrase(
+      c,
+      'on|in|at|along the? right|left? front? edge|border|band|side',
+      'on|in|at|along the? button|buttonhole border|band',
+      'on|in|at|along the? right|left? front',
+    );
+    // 'work buttonhole as follows: …' is the row itself
+    if (c.at < c.end && seesPhrase(c, ',? as|thus|:')) return undefined;
+    // '3 in all' would be inches
+    const inner = { ...c, end: untilMade(c) };
+    const beats = readWhere(inner) ?? [];
+    takeTo(c, inner.at);
+    const last = beats.at(-1);
+    const made = takeUntilMade(c);
+    const before = beats.slice(0, -1).reduce((sum, { times = 0 }) => sum + times, 0);
+    const ends =
+      made === undefined ? (last?.times === undefined && n > 0 ? n : undefined) : Math.max(0, made - before);
+    const items =
+      beats.length > 0 && takeAnyPhrase(c, 'as foll :|,|-', 'thus :|,|-') ? readRow(c) : undefined;
+    if (items && !items.ok) return undefined;
+    if (items) takeTo(c, c.end);
+    else if (beats.length === 0) takeRest(c);
+    takes(c, ')');
+    const counted = ends !== undefined && last ? [...beats.slice(0, -1), { ...last, times: ends }] : beats;
+    return { is: 'buttonholes', beats: counted, ...(items?.ok ? { items: items.value } : {}) };
+  });
+
+/** 'making 3 more buttonholes', 'following buttonholes are made': how many, 0 where nobody says. */
+const readMade = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    const are = attempt(c, () => {
+      takes(c, 'foll', 'the');
+      return takeAnyPhrase(c, ...HOLES) && takeAnyPhrase(c, 'is|are made|worked|spaced');
+    });
+    if (are) return 0;
+    // 'rep buttonhole row' works on to it
+    const again = !seesPhrase(c, 'rep buttonhole row') && takes(c, 'rep', 'repeating');
+    if (!again && !takes(c, 'work', 'working', 'make', 'making', 'cont', 'continuing', 'with'))
+      return undefined;
+    takes(c, 'to', 'working', 'making', 'work', 'make');
+    const n = takes(c, 'a', 'the', 'another', 'all') ? 0 : (takeWhole(c) ?? 0);
+    takes(c, 'more', 'further', 'other');
+    return takeAnyPhrase(c, ...HOLES) ? n : undefined;
+  });
+
+/** In which rows; a comma before what is no such place parts it from what comes next. */
+const readWhere = (c: Cursor): readonly Beat[] | undefined =>
+  attempt(c, () => {
+    takes(c, ',');
+    const beats = readApart(c) ?? readRowsNamed(c) ?? readBeats(c);
+    return beats.length > 0 ? beats : undefined;
+  });
+
+/** '2 in apart'. */
+const readApart = (c: Cursor): Beat[] | undefined =>
+  attempt(c, () => {
+    const everyMm = readLength(c);
+    return everyMm !== undefined && takes(c, 'apart') ? [{ every: 1, everyMm }] : undefined;
+  });
+
+/** 'on rows 5, 15 and 25', each counted from here. */
+const readRowsNamed = (c: Cursor): Beat[] | undefined =>
+  attempt(c, () => {
+    takes(c, 'on', 'in');
+    if (!takes(c, 'rows')) return undefined;
+    const beats: Beat[] = [];
+    let before = 0;
+    for (let n = takeWhole(c); n !== undefined && n > before; n = takeWhole(c)) {
+      beats.push({ ...(before === 0 ? { first: n } : {}), every: n - before, times: 1 });
+      before = n;
+      takePhrase(c, ',? and?');
+    }
+    return beats.length > 0 ? beats : undefined;
+  });
+
+/** Where 'until 7 in all are made' begins; the end where nothing of it is said. */
+function untilMade(c: Cursor): number {
+  for (let at = c.at; at < c.end; at += 1) if (takeUntilMade({ ...c, at }) !== undefined) return at;
+  return c.end;
+}
+
+const takeUntilMade = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    takes(c, ',');
+    if (!takes(c, 'until')) return undefined;
+    const n = takeWhole(c);
+    const holes = takeAnyPhrase(c, ...HOLES);
+    takePhrase(c, 'in all');
+    return takeAnyPhrase(c, 'are|have been? made|worked') || holes ? n : undefined;
+  });
+
+/** Where they lie is said in words that nobody reads: 'the first 2 cm from the edge, the rest spaced evenly'. */
+function takeRest(c: Cursor): void {
+  while (c.at < c.end && !isWord(peek(c), '.', ';', ')') && !seesOrder(c)) takeTo(c, c.at + 1);
+}
+
+/** ', and dec 1 st', 'until work measures': what is ordered next. */
+function seesOrder(c: Cursor): boolean {
+  const parted = isWord(peek(c), ',', 'and', 'then');
+  const next = parted ? { ...c, at: c.at + 1 } : c;
+  if (parted && (seesOne(next, 'beginning of an order') || seesPhrase(next, 'at the? same time|until')))
+    return true;
+  return isWord(peek(next), 'until') && peekNumber(next, 1) === undefined;
+}
