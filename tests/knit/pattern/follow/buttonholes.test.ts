@@ -113,7 +113,7 @@ Left front. Work exactly as for right front, omitting buttonholes and reversing 
   > = Right front, right front, 1 to make, lines 3 4 5 6 7
   > =   body from {castOn 12}, RS: 4 garter 4 mm; 5 garter 4 mm; bind off
   > = Left front, left front, 1 to make, lines 8
-  > =   body from {castOn 12}, RS: 4 stocking 4 mm; 6 garter 4 mm; bind off
+  > =   body from {castOn 12}, RS: 4 garter 4 mm; 6 garter 4 mm; bind off
 
 ### the other front has some
 Left front

@@ -173,7 +173,7 @@ Work left front to correspond, omitting buttonholes.
   > = Right front, right front, 1 to make, lines 2 3 4
   > =   body from {castOn 12}, RS: 4 garter 4 mm; 1 garter 4 mm; bind off
   > = Left front, left front, 1 to make, lines 5
-  > =   body from {castOn 12}, RS: 4 stocking 4 mm; 1 garter 4 mm; bind off
+  > =   body from {castOn 12}, RS: 4 garter 4 mm; 1 garter 4 mm; bind off
 
 ### a text that casts nothing on and counts all the same
 Make a slip knot and k, p, k into it. (3 sts in all)

@@ -216,6 +216,8 @@ export interface MadeRow {
   own?: string;
   /** the part before the row, to take it back */
   readonly was: Pick<PartBuild, 'column' | 'fabricRow' | 'height' | 'markers' | 'gap' | 'unworked'>;
+  /** the mirror image of a row whose stitches stand in the text */
+  spelled?: boolean;
   /** it makes a buttonhole, or closes one */
   hole?: boolean;
   readonly kind: 'row' | 'even' | 'stretch' | 'shape' | 'groups' | 'across' | 'bind off';

@@ -17,6 +17,7 @@ import {
   type PieceBuild,
   startEdge,
 } from './build.ts';
+import { isSpelled } from './cut-by-fabric.ts';
 import { makeFabricRow } from './fabric-row.ts';
 import { gapOf } from './gap.ts';
 import { makeOwnRow, makeSpreadRow, makeWrittenRow } from './make-row.ts';
@@ -115,7 +116,10 @@ function mirroredRow(build: Build, part: PartBuild, row: MadeRow): Fault | undef
   const turned = inRidges ? row.steps : turnedSteps(row.steps, row.before);
   const steps = nextSide(part) === row.side ? mirrorSteps(row.steps, row.before) : turned;
   const wrong = pushRow(build, part, steps, { kind: row.kind, advance: true });
-  return wrong && row.items ? makeWrittenRow(build, part, row.items, row.kind) : wrong;
+  if (wrong && row.items) return makeWrittenRow(build, part, row.items, row.kind);
+  // what it is seen to be is asked of both alike
+  if (!wrong) Object.assign(part.rows.at(-1) as MadeRow, { spelled: isSpelled(row) });
+  return wrong;
 }
 
 /** A group bound off at the start of a written row stays at the start of a row. */

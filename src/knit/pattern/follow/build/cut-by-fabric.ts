@@ -37,12 +37,12 @@ export function cutByFabric(
 }
 
 /** Its stitches stand in the text, and what they are called does not, or is stocking stitch. */
-const isSpelled = ({ items, own, kind, fabric }: MadeRow): boolean =>
+export const isSpelled = ({ items, spelled = items !== undefined, own, kind, fabric }: MadeRow): boolean =>
   kind === 'row' &&
-  items !== undefined &&
+  spelled &&
   own === undefined &&
   (!isNamed(fabric) || nominal(fabric) === 'stocking') &&
-  !items.some((item) => 'work' in item && item.work === 'patt');
+  !items?.some((item) => 'work' in item && item.work === 'patt');
 
 /** Names that say nothing but what the reader took the fabric for. */
 const UNNAMED: readonly string[] = ['stocking', 'pattern'];
