@@ -41,6 +41,7 @@ async function unite(phone: Phone, url: string, buffer: Buffer): Promise<void> {
 async function planAnew({ page }: Phone, stitches: number, rows: number): Promise<void> {
   const make = page.url();
   await page.goto(`${make}/rework`);
+  await page.getByText('The count stays as it is', { exact: true }).tap();
   await page.getByRole('textbox', { name: 'Stitches really on the needle' }).fill(String(stitches));
   await page.getByRole('button', { name: 'Knit by this plan' }).tap();
   await page.getByText('From here on by the new plan.').waitFor();
