@@ -43,7 +43,7 @@ export function fitPassed(passed: PassedOn, wish: FitWish, word: NameInWords): R
   const isSame = asked.stitches === gauge.stitches && asked.rows === gauge.rows;
   if (!who && (isSame || isChanged(passed, form))) {
     const made = inGauge(passed, asked, gauge);
-    return made.ok ? ok({ garment: stripesLaid(passed, made.value), kept: [], dropped: [] }) : made;
+    return made.ok ? ok({ garment: made.value, kept: [], dropped: [] }) : made;
   }
   const whose = who ?? { person: form.person, body: form.body };
   const swatch = {

@@ -1,4 +1,4 @@
-import { type Fault, fault, type Result, refuse } from '../../knit/fault.ts';
+import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { Joint } from '../../knit/making-up/joint.ts';
 import { holdsInAnyGauge } from '../../knit/making-up/joint-called.ts';
@@ -12,7 +12,9 @@ import type { Nudge } from '../../knit/piece/regauge/part-in-gauge.ts';
 import type { Resting } from '../../knit/piece/regauge/picked-up.ts';
 import { regauge } from '../../knit/piece/regauge/regauge.ts';
 import { workBudget } from '../../knit/piece/work-budget.ts';
+import type { PassedOn } from '../../store/share/link.ts';
 import { meeting } from './meeting.ts';
+import { stripesLaid } from './stripes-laid.ts';
 
 /** All pieces together, planned with every figure typed: as many stitches as fifty pullovers have. */
 const MOST_STITCHES_IN_HER_GAUGE = 5_000_000;
@@ -34,8 +36,8 @@ const ownGauges = (garment: Garment, asked: Gauge): Garment => ({
   pieces: garment.pieces.map((piece) => (piece.gauge ? piece : { ...piece, gauge: asked })),
 });
 
-/** Every piece in her gauge; a piece's own gauge differs from the first one's as much as it did. */
-export function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partial<Gauge>): Result<Garment> {
+/** Every piece in her gauge; a piece's own gauge differs from the first one's as much as it did. Its stripes are laid through them anew. */
+export function inGauge(garment: PassedOn, asked: Gauge | undefined, mine: Partial<Gauge>): Result<PassedOn> {
   if (!asked) return { ok: true, value: garment };
   const stitches = (mine.stitches ?? 0) / asked.stitches;
   const rows = (mine.rows ?? 0) / asked.rows;
@@ -60,10 +62,8 @@ export function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partia
   const joints = holds ? jointsInGauge(found, garment.pieces, pieces) : undefined;
   const { joints: _stated, byHand, ...rest } = garment;
   const whole = byHand?.filter(holdsInAnyGauge);
-  return {
-    ok: true,
-    value: { ...rest, ...(joints && { joints }), ...(whole && { byHand: whole }), pieces },
-  };
+  const here = { ...rest, ...(joints && { joints }), ...(whole && { byHand: whole }), pieces };
+  return ok(stripesLaid(garment, here));
 }
 
 /** What is sewn to what, as stated or by its pieces; of a band the share of stitches that it picked up is meant. */

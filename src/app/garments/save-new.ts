@@ -3,7 +3,7 @@ import type { Recipe } from '../../knit/piece/recipe.ts';
 import type { GarmentId } from '../../progress/log.ts';
 import type { GarmentRecord, PieceRecord, PlanRecord } from '../../store/records.ts';
 import { store } from '../store.ts';
-import { newGarmentId } from './ids.ts';
+import { newGarmentId, pieceIdAt } from './ids.ts';
 
 /** Spells it out, on the page's thread or beside it. */
 type PlansOf = (garment: GarmentRecord) => Result<PlanRecord[]> | Promise<Result<PlanRecord[]>>;
@@ -60,4 +60,4 @@ export async function saveNew(
 
 /** Recipes as pieces of a garment that nobody has begun. */
 export const numbered = (recipes: readonly Recipe[]): readonly PieceRecord[] =>
-  recipes.map((recipe, i) => ({ id: `piece${i + 1}`, recipe }));
+  recipes.map((recipe, i) => ({ id: pieceIdAt(i), recipe }));

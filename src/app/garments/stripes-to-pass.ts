@@ -1,12 +1,12 @@
 import type { StripesOf } from '../../knit/yarn/stripes.ts';
 import type { GarmentRecord } from '../../store/records.ts';
+import { pieceIdAt } from './ids.ts';
 
 /** A garment's stripes under the ids that its pieces have wherever it is put into a workbasket; nothing where it has none. */
 export function stripesToPass(garment: GarmentRecord): StripesOf {
   const { pieces, stripes, striped, restriped } = garment;
   if (!stripes?.length && !restriped?.length) return {};
-  // as `numbered` names them, which lies with what plans: settings would wait for it; a test holds the two together
-  const ids = new Map(pieces.map(({ id }, i) => [id, `piece${i + 1}`]));
+  const ids = new Map(pieces.map(({ id }, i) => [id, pieceIdAt(i)]));
   const under = <T>(own: string, of: T): [string, T][] => {
     const id = ids.get(own);
     return id === undefined ? [] : [[id, of]];

@@ -2,7 +2,7 @@ import type { Language } from '../../words/languages.ts';
 
 /**
  * What is kept for offline use when it is wanted: a language, what reads a kind of file, what publishes a design or draws
- * codes, what drafts one again that came in a link, what mends one, what says and reads how one is made up.
+ * codes, what mends one, what says and reads how one is made up.
  */
 export type Wanted = Language | 'pdf' | 'docx' | 'publishing' | 'mends' | 'print' | 'sewing';
 

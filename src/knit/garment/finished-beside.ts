@@ -1,5 +1,5 @@
 import { factsOf } from '../fabric-facts.ts';
-import { type Finished, finished } from '../making-up/finished.ts';
+import { type Finished, finished, neckWorn } from '../making-up/finished.ts';
 import { workJoints } from '../making-up/work-making-up.ts';
 import { asPlanned } from '../piece/as-planned.ts';
 import type { Design } from './design.ts';
@@ -66,7 +66,7 @@ function asked({ kind, armhole, sleeve, body }: Design, { targets }: Draft, made
     {
       measure: 'neck',
       askedMm: open ? undefined : body.head,
-      madeMm: made.neckWithBand ?? made.neck,
+      madeMm: neckWorn(made),
     },
   ];
 }

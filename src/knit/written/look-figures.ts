@@ -1,6 +1,6 @@
 import { MM_PER_INCH } from '../gauge.ts';
-import type { Finished } from '../making-up/finished.ts';
-import { sectionLine } from './row-lines.ts';
+import { type Finished, neckWorn } from '../making-up/finished.ts';
+import { needleIn, sectionLine } from './row-lines.ts';
 import type { WorkedSize } from './work-size.ts';
 import type { ListWords, WrittenWords } from './written-words.ts';
 
@@ -42,7 +42,7 @@ const isNear = (said: number, mm: number): boolean =>
   Math.abs(10 * said - mm) <= NEAR_MM.cm || Math.abs(MM_PER_INCH * said - mm) <= NEAR_MM.in;
 
 const measureOf = (finished: Finished, name: keyof WrittenWords['facts']['measures']): number | undefined =>
-  name === 'neck' ? (finished.neckWithBand ?? finished.neck) : finished[name];
+  name === 'neck' ? neckWorn(finished) : finished[name];
 
 /** Each section of each piece is told with its rows, for each size, in their order. */
 export const tellsSections = (
@@ -91,14 +91,12 @@ const upToRows = (line: string, words: ListWords): string => {
 export const tellsNeedles = (
   lines: readonly string[],
   sizes: readonly WorkedSize[],
-  { point }: WrittenWords,
+  words: WrittenWords,
 ): boolean =>
   sizes.every(({ garment }) =>
     garment.pieces.every(({ makes }) =>
       (makes[0]?.parts ?? []).every(({ rows }) =>
-        rows.every(({ needle }) =>
-          lines.some((line) => line.includes(`${String(needle).replace('.', point)} mm`)),
-        ),
+        rows.every(({ needle }) => lines.some((line) => line.includes(`${needleIn(words, needle)} mm`))),
       ),
     ),
   );

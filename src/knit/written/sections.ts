@@ -1,5 +1,6 @@
 import { garmentKinds } from '../garment/kinds/garments.ts';
 import { yarnWeights } from '../garment/yarn-weight.ts';
+import { neckWorn } from '../making-up/finished.ts';
 import type { MakingUpStep } from '../making-up/step.ts';
 import { needleIn } from './row-lines.ts';
 import type { SaysLength } from './says-length.ts';
@@ -45,7 +46,7 @@ export function finishedMeasures(
     ['napeToCuff', finished.napeToCuff],
     ['upperArm', finished.upperArm],
     ['wrist', finished.wrist],
-    ['neck', finished.neckWithBand ?? finished.neck],
+    ['neck', neckWorn(finished)],
   ] as const;
   return {
     title: headings.finished,

@@ -1,5 +1,5 @@
 import type { Rest } from '../../knit/making-up/boundary-of.ts';
-import { finished } from '../../knit/making-up/finished.ts';
+import { finished, neckWorn } from '../../knit/making-up/finished.ts';
 import type { MakingUp } from '../../knit/making-up/making-up.ts';
 import type { Trouble } from '../../knit/making-up/work-making-up.ts';
 import type { StandingGarment } from '../../knit/piece/standing.ts';
@@ -10,7 +10,8 @@ import { saysEdgeOf } from './says-edge.ts';
 
 /** What the joined garment measures, as far as its joints tell. */
 export function FinishedMeasures({ made, garment }: { made: MakingUp; garment: StandingGarment }) {
-  const { chest, length, napeToCuff, upperArm, wrist, neck, neckWithBand } = finished(made.worked, garment);
+  const measures = finished(made.worked, garment);
+  const { chest, length, napeToCuff, upperArm, wrist } = measures;
   if (chest === undefined) return null;
   const lines = [
     ['makingUp.finishedChest', chest],
@@ -18,7 +19,7 @@ export function FinishedMeasures({ made, garment }: { made: MakingUp; garment: S
     ['makingUp.finishedNape', napeToCuff],
     ['makingUp.finishedArm', upperArm],
     ['makingUp.finishedWrist', wrist],
-    ['makingUp.finishedNeck', neckWithBand ?? neck],
+    ['makingUp.finishedNeck', neckWorn(measures)],
   ] as const;
   return (
     <details class="making-more">

@@ -1,7 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { inGauge } from '../../app/garments/in-gauge.ts';
-import { stripesLaid } from '../../app/garments/stripes-laid.ts';
-import { ok } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { PassedOn } from '../../store/share/link.ts';
 import { About } from './about-link.tsx';
@@ -28,10 +26,7 @@ export function OpenedLink({ passed }: { readonly passed: PassedOn }) {
 function InGauge({ garment }: { readonly garment: PassedOn }) {
   const asked = garment.pieces.find((piece) => piece.gauge)?.gauge;
   const [gauge, setGauge] = useState<Partial<Gauge>>(asked ?? {});
-  const mine = useMemo(() => {
-    const made = inGauge(garment, asked, gauge);
-    return made.ok ? ok(stripesLaid(garment, made.value)) : made;
-  }, [garment, asked, gauge]);
+  const mine = useMemo(() => inGauge(garment, asked, gauge), [garment, asked, gauge]);
   return (
     <>
       {asked && (

@@ -7,25 +7,10 @@ import {
   type TwoEdges,
   twoEdgesOf,
 } from '../../../../src/knit/piece/regauge/two-edges.ts';
+import { boundOff as off, atEdge as slant } from '../shapings.ts';
 
 /* A shoulder beside its neck, in twice as many stitches: every figure is twice what it was, reckoned by hand. */
 
-const slant = (edge: 'right' | 'left' | 'both', by: number, ...rows: readonly number[]): Shaping => ({
-  kind: 'edge',
-  edge,
-  by,
-  rows,
-  inset: 1,
-  lean: 'mirrored',
-});
-const off = (
-  edge: 'right' | 'left',
-  ...groups: readonly (readonly [row: number, stitches: number])[]
-): Shaping => ({
-  kind: 'bind off',
-  edge,
-  groups: groups.map(([row, stitches]) => ({ row, stitches })),
-});
 const section = (rows: number, ...shaping: readonly Shaping[]): Section => ({
   name: 'section',
   rows,

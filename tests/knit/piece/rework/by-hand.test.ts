@@ -6,23 +6,7 @@ import { waysToAbsorb } from '../../../../src/knit/piece/rework/absorb.ts';
 import { layAnew, withRows } from '../../../../src/knit/piece/rework/lay-anew.ts';
 import { asReallyKnitted, recipeOfMake } from '../../../../src/knit/piece/rework/make-recipe.ts';
 import { mitten, section } from '../count/mitten.ts';
-
-const edges = (edge: 'right' | 'left' | 'both', by: number, ...rows: readonly number[]): Shaping => ({
-  kind: 'edge',
-  edge,
-  by,
-  rows,
-  inset: 1,
-  lean: 'mirrored',
-});
-const off = (
-  edge: 'right' | 'left',
-  ...groups: readonly (readonly [row: number, stitches: number])[]
-): Shaping => ({
-  kind: 'bind off',
-  edge,
-  groups: groups.map(([row, stitches]) => ({ row, stitches })),
-});
+import { atEdge as edges, boundOff as off } from '../shapings.ts';
 
 describe('shaping rows laid over other rows, reckoned by hand', () => {
   it.each<[string, number[], number, number, number, number[]]>([
