@@ -7,6 +7,7 @@ import {
   isWord,
   peekNumber,
   peekWord,
+  sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -31,7 +32,8 @@ export function readBindOff(c: Cursor): Statement | undefined {
     if (all) takes(c, 'rem', 'the');
     const stitches = peekNumber(c);
     if (stitches !== undefined) c.at += 1;
-    takePhrase(c, STS);
+    // 'bind off 3, 2, 1 sts' are several groups
+    if (!takePhrase(c, STS) && sees(c, ',') && peekNumber(c, 1) !== undefined) return undefined;
     takeAnyPhrase(
       c,
       'for back|front of? neck',

@@ -67,9 +67,7 @@ function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
       readShapeThere(c, last.edge)
     );
   if (last?.is === 'bind off' && !last.rest) return readElidedGroups(c, 'bo');
-  return last?.is === 'shape'
-    ? (readElidedShape(c, Math.sign(last.change)) ?? readShapeThere(c, last.edge))
-    : undefined;
+  return last?.is === 'shape' ? (readElidedShape(c, last) ?? readShapeThere(c, last.edge)) : undefined;
 }
 
 type Construct = (c: Cursor, said: readonly Said[]) => Statement | undefined;

@@ -25,19 +25,20 @@ import type { GroupSaid, Statement } from './statement.ts';
 export const readGroups = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (seesPhrase(c, 'starting|beg|commencing at|on')) takes(c, 'starting', 'beg', 'commencing');
-    const before = readGroupsPlace(c);
+    const lead = readGroupsPlace(c);
     takes(c, ',', ':');
     const work = takeBindOff(c) ? 'bo' : takeCastOn(c) ? 'co' : undefined;
     if (work === undefined) return undefined;
-    const byPurpose = before === undefined ? readByPurpose(c, work) : undefined;
+    const byPurpose = lead === undefined ? readByPurpose(c, work) : undefined;
     if (byPurpose) return byPurpose;
     takeFor(c);
+    const before = lead ?? readPlaceFirst(c);
     const groups: GroupSaid[] = [];
     let edge: EdgeName | undefined = before?.edge;
     while (groups.length < 30) {
       const next = attempt(c, () => {
-        if (groups.length > 0) skipChain(c, work);
-        const one = readGroup(c, before, groups.length > 0 ? edge : undefined);
+        const anew = groups.length > 0 && (skipChain(c, work) || sees(c, 'rem'));
+        const one = readGroup(c, before, groups.length > 0 ? edge : undefined, anew);
         if (one?.place === undefined && before === undefined && groups.length === 0) return undefined;
         return isAtOther(edge, one?.place?.edge) ? undefined : one;
       });
@@ -95,13 +96,12 @@ const takeFor = (c: Cursor): boolean =>
 const isAtOther = (edge: EdgeName | undefined, next: EdgeName | undefined): boolean =>
   edge !== undefined && next !== undefined && next !== edge && next !== 'same';
 
-function skipChain(c: Cursor, work: 'bo' | 'co'): void {
+const skipChain = (c: Cursor, work: 'bo' | 'co'): boolean => {
   takes(c, ',', ';');
   takes(c, 'and', 'then');
   takes(c, 'then');
-  if (work === 'bo') takeBindOff(c);
-  else takeCastOn(c);
-}
+  return work === 'bo' ? takeBindOff(c) : takeCastOn(c);
+};
 
 interface Place {
   readonly edge: EdgeName;
@@ -114,14 +114,30 @@ const readGroupsPlace = (c: Cursor): Place | undefined =>
     const when = readBeatsBefore(c);
     const edge = readEdgeOf(c);
     if (edge === undefined) return undefined;
+    if (seesPhrase(c, ', in|on|at every|each')) takes(c, ',');
     const beats = when.length > 0 ? when : readBeats(c);
-    return beats.some(({ everyMm }) => everyMm) ? undefined : { edge, beats };
+    if (beats.some(({ everyMm }) => everyMm)) return undefined;
+    // 'at beg of every row at both sides'
+    const sides = edge === 'beginning' && beats[0]?.every === 1 && beats[0].times === undefined;
+    return sides && attempt(c, () => readEdgeOf(c) === 'both')
+      ? { edge: 'both', beats: [] }
+      : { edge, beats };
+  });
+
+/** 'bind off | at each side every other row: 3 sts once, 2 sts twice'. */
+const readPlaceFirst = (c: Cursor): Place | undefined =>
+  attempt(c, () => {
+    const place = readGroupsPlace(c);
+    takeFor(c);
+    takes(c, ':', ',', '-');
+    return peekNumber(c) === undefined ? undefined : place;
   });
 
 function readGroup(
   c: Cursor,
   before: Place | undefined,
   chained: EdgeName | undefined,
+  anew = false,
 ): { groups: GroupSaid[]; place: Place | undefined } | undefined {
   const early = attempt(c, () => {
     const said = readGroupsPlace(c);
@@ -129,8 +145,10 @@ function readGroup(
   });
   takes(c, 'the');
   takes(c, 'next', 'first', 'rem');
+  const often = takeOften(c);
   const n = takeNumber(c);
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
+  const others = readList(c, n);
   takes(c, 'more', 'new');
   takePhrase(c, STS);
   takes(c, 'in');
@@ -145,7 +163,13 @@ function readGroup(
   const place = early ?? readGroupsPlace(c);
   // '… at beg of next row, and 1 st on the next 3 alt rows': at the edge said before
   const rhythm = place || chained === undefined || !sees(c, 'on', 'in') ? [] : readBeats(c);
-  const inline = place ? undefined : rhythm.length > 0 ? rhythm : readInline(c);
+  const inline = place
+    ? undefined
+    : rhythm.length > 0
+      ? rhythm
+      : often
+        ? [{ every: 2, times: often }]
+        : readInline(c);
   if (inline) attempt(c, () => readEdgeOf(c) === 'same');
   const times =
     timesEarly ??
@@ -156,10 +180,45 @@ function readGroup(
   const used = place ?? (before && before.beats.length > 0 && inline === undefined ? before : undefined);
   const beats = bothSides(c, inline ?? used?.beats ?? []);
   if (place === undefined && inline === undefined && before === undefined) return undefined;
-  return {
-    groups: groupsOf(n, used?.edge ?? before?.edge ?? chained ?? 'beginning', beats, times?.n),
-    place,
-  };
+  // 'at beg of next 4 rows 6 sts, bind off 20 sts': not in four rows as well
+  const again = before?.beats.some((beat) => beat.times ?? beat.toCount) === true;
+  if (anew && place === undefined && inline === undefined && again) return undefined;
+  const at = used?.edge ?? before?.edge ?? chained ?? 'beginning';
+  if (others.length === 0) return { groups: groupsOf(n, at, beats, times?.n), place };
+  const shared = sharedOut(beats, 1 + others.length);
+  if (times !== undefined || shared === undefined) return undefined;
+  return { groups: [n, ...others].flatMap((stitches) => groupsOf(stitches, at, shared, undefined)), place };
+}
+
+/** '2 x 3 sts': how often stands first. */
+const takeOften = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    const n = takeWhole(c);
+    return n !== undefined && takes(c, 'x', 'time') && seesPhrase({ ...c, at: c.at + 1 }, STS)
+      ? n
+      : undefined;
+  });
+
+/** 'bind off 3, 2, 1, 1 sts': one group after the other. Numbers that grow by more may be of sizes. */
+function readList(c: Cursor, first: number): number[] {
+  const list: number[] = [];
+  const next = () =>
+    attempt(c, () => {
+      const n = takes(c, ',', '-', '/', ...(list.length > 0 ? ['and'] : [])) ? takeWhole(c) : undefined;
+      // '3 sts, 2 times'
+      return n !== undefined && n <= (list.at(-1) ?? first) + 1 && !sees(c, 'time', 'x') ? n : undefined;
+    });
+  for (let n = next(); n !== undefined; n = next()) list.push(n);
+  return list;
+}
+
+/** 'at beg of next 8 rows' of four groups is two rows for each of them, 'every other row' one. */
+function sharedOut(beats: readonly Beat[], groups: number): readonly Beat[] | undefined {
+  const [only] = beats;
+  if (only === undefined) return [];
+  if (beats.length > 1 || only.toCount !== undefined || only.until !== undefined) return undefined;
+  const { times = groups } = only;
+  return times % groups === 0 ? [{ ...only, times: times / groups }] : undefined;
 }
 
 /** 'at beg of each row 3 times each side': three of each side. */

@@ -4,6 +4,7 @@ import {
   type Cursor,
   isOneOf,
   peekWord,
+  sees,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -19,11 +20,16 @@ import { readEdgeOf } from './phrase/edge.ts';
 import { readToCount } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
 
+type Shape = Extract<Statement, { is: 'shape' }>;
+
 const CHANGES: Readonly<Record<string, number>> = {
   dec: -1,
   decreasing: -1,
   inc: 1,
   increasing: 1,
+  narrow: -1,
+  narrowing: -1,
+  widen: 1,
 };
 
 /**
@@ -96,14 +102,16 @@ function withEnd(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
 }
 
 /** '… and 1 st at neck edge every 4th row': the word for the change stands before the first of them only. */
-export const readElidedShape = (c: Cursor, sign: number): Statement | undefined =>
+export const readElidedShape = (c: Cursor, { change, beats: before }: Shape): Statement | undefined =>
   attempt(c, () => {
     const n = takeNumber(c);
-    if (n !== undefined && takePhrase(c, STS)) {
-      const edge = readEdgeOf(c);
-      const beats = edge === undefined ? [] : readBeats(c);
-      if (edge !== undefined && beats.length > 0) return { is: 'shape', change: sign * n, edge, beats };
-    }
+    if (n !== undefined && !takePhrase(c, STS)) return undefined;
+    // '… of next 5 rows, then each end of every alt row until 44 sts remain': as many as before
+    const again = before.length > 0 && sees(c, 'each', 'both', 'at');
+    const edge = n === undefined && !again ? undefined : readEdgeOf(c);
+    const beats = edge === undefined ? [] : readBeats(c);
+    const by = n === undefined ? change : Math.sign(change) * n;
+    if (edge !== undefined && beats.length > 0) return { is: 'shape', change: by, edge, beats };
   });
 
 /** 'At neck edge, BO 6 sts once, | then dec 1 st every other row 3 times': at the edge that was said before. */

@@ -1,9 +1,12 @@
 import { isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
+import type { Item } from '../../row/read/notation.ts';
+import { spreadOver } from '../../row/read/row.ts';
 import type { Beat } from './how-far.ts';
 import type { Said, Statement } from './statement.ts';
 
 type Shape = Extract<Statement, { is: 'shape' }>;
+type Rows = Extract<Statement, { is: 'rows' }>;
 
 /**
  * 'Work 6 rows, dec 1 st at neck edge on every row': the shaping lies in the rows just said and ends with them. Behind
@@ -11,20 +14,23 @@ type Shape = Extract<Statement, { is: 'shape' }>;
  */
 export function joinRows(said: Said[], tokens: readonly Token[], at: number): boolean {
   const shape = said.at(-1);
+  if (shape?.statement.is === 'row') return joinNth(said, shape.statement.items);
   const beside = said.at(-2)?.statement.is === 'at the same time';
   const before = said.at(beside ? -3 : -2)?.statement;
   if (shape?.statement.is !== 'shape' || before === undefined) return true;
   const n = rowsSaid(before);
-  const last = shape.statement.beats.at(-1);
-  if (n === undefined || last === undefined || ends(last) || isWord(tokens[at - 1], 'then')) return true;
-  const rows = n - rowsOf(shape.statement.beats.slice(0, -1));
+  const { beats } = shape.statement;
+  const last = beats.at(-1);
+  if (n === undefined || isWord(tokens[at - 1], 'then')) return true;
+  if (last === undefined) return before.is !== 'rows' || beside || shapedRow(said, shape.statement, before);
+  // 'work 4 rows, dec 1 st at each end of 3rd row': one of them; 'of next row' is the one behind them
+  const within = (beats[0]?.first ?? 1) > 1 && beats.every(({ times }) => times) && rowsOf(beats) <= n;
+  if (ends(last) && !within) return true;
+  const rows = n - rowsOf(beats.slice(0, -1));
   const first = last.first ?? last.every;
-  if (last.every === 2 && last.first === undefined && rows % 2 === 1) return false;
-  const times = Math.max(0, Math.floor((rows - first) / last.every) + 1);
-  const statement: Shape = {
-    ...shape.statement,
-    beats: [...shape.statement.beats.slice(0, -1), { ...last, times }],
-  };
+  if (!within && last.every === 2 && last.first === undefined && rows % 2 === 1) return false;
+  const times = last.times ?? Math.max(0, Math.floor((rows - first) / last.every) + 1);
+  const statement: Shape = { ...shape.statement, beats: [...beats.slice(0, -1), { ...last, times }] };
   const knitted = before.is === 'rows' ? inGarter(before) : before;
   if (knitted === undefined) return false;
   said.splice(beside ? -3 : -2, 1, { ...(said.at(beside ? -3 : -2) as Said), statement: knitted });
@@ -40,11 +46,41 @@ export function joinRows(said: Said[], tokens: readonly Token[], at: number): bo
   return true;
 }
 
+/** 'Purl 1 row, inc 1 st at each end': in that row; of more rows nobody knows in which. */
+function shapedRow(said: Said[], { edge, change }: Shape, { n, items }: Rows): boolean {
+  if (n !== 1 || Math.abs(change) > 2 || !['both', 'beginning', 'end'].includes(edge)) return false;
+  const sign = change < 0 ? 'dec' : 'inc';
+  const shaped: Item = { is: 'stitches', work: Math.abs(change) === 2 ? `${sign} 2` : sign, times: 1 };
+  const row = [...(edge === 'end' ? [] : [shaped]), ...items, ...(edge === 'beginning' ? [] : [shaped])];
+  const [before, shape] = said.splice(-2, 2) as [Said, Said];
+  const stated = shape.stated ?? before.stated;
+  said.push({ ...before, statement: { is: 'row', items: row }, ...(stated === undefined ? {} : { stated }) });
+  return true;
+}
+
+/** 'K 1 row, inc in every 10th st': that is the row. */
+function joinNth(said: Said[], items: readonly Item[]): boolean {
+  const [before, row] = said.slice(-2) as [Said, Said | undefined];
+  const [first, second] = items;
+  const rows = before.statement;
+  if (
+    second !== undefined ||
+    first?.is !== 'group to' ||
+    !first.nth ||
+    row === undefined ||
+    rows.is !== 'rows'
+  )
+    return true;
+  if (rows.n !== 1) return false;
+  said.splice(-2, 2, { ...row, statement: { is: 'row', items: spreadOver([...rows.items, first], true) } });
+  return true;
+}
+
 export const rowsSaid = (said: Statement): number | undefined =>
   said.is === 'rows' ? said.n : said.is === 'even' && said.until?.is === 'rows' ? said.until.n : undefined;
 
 /** 'Knit 6 rows, dec …': rows of garter stitch, since its edges are shaped. */
-export function inGarter({ n, items }: Extract<Statement, { is: 'rows' }>): Statement | undefined {
+export function inGarter({ n, items }: Rows): Statement | undefined {
   const [only] = items;
   if (items.length !== 1 || only?.is !== 'stitches to' || only.work !== 'k') return undefined;
   return { is: 'even', fabric: { is: 'named', name: 'garter' }, until: { is: 'rows', n } };

@@ -171,6 +171,9 @@ function plainList(tokens: readonly Token[], at: number, wanted: number | undefi
     to += 1;
   }
   if (parting === '-' && values.length < 4) return undefined;
+  // 'bind off 3-2-1-1 sts' is one group after the other: no size has fewer than the one before
+  if (isWord(tokens[at - 1], 'off') && (tokens[to - 1] as Token).value < (tokens[at] as Token).value)
+    return undefined;
   return values.length === wanted || wanted === undefined ? { from: at, to, values } : undefined;
 }
 

@@ -1,6 +1,7 @@
-import { type Cursor, takeAnyPhrase, takes } from './cursor.ts';
+import { attempt, type Cursor, takeAnyPhrase, takePhrase, takes } from './cursor.ts';
 import { readCount, readGoal, takeSts } from './goal.ts';
 import { skipManner } from './manner.ts';
+import type { Item } from './notation.ts';
 import { counted, type ReadItem } from './plain.ts';
 
 export const CAST_ON = ['co', 'cast -? on', 'c o'];
@@ -15,15 +16,18 @@ export function readCastOn(c: Cursor): ReadItem | undefined {
   takes(c, 'more', 'new');
   takeSts(c);
   skipManner(c);
-  takeAnyPhrase(
-    c,
-    'over bo|bound|cast sts',
-    'over bound off sts',
-    'over cast off sts',
-    'over those bound|cast off',
-  );
-  takeAnyPhrase(c, 'over the bound|cast - off sts', 'over bound - off sts', 'over the bound off sts');
-  return counted('co', n);
+  const { item } = counted('co', n);
+  return takeOver(c) ? { item: { ...item, over: true } as Item } : { item };
 }
+
+/** 'over those bound off in the row before', 'in place of cast-off sts'. */
+const takeOver = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takePhrase(c, 'in the? place');
+    return takePhrase(
+      c,
+      'over|above|of|replacing the|these|those? st|sts|ones? bo|bound|cast -? off|on? st|sts? in|on? the? last|previous|preceding|row? row?',
+    );
+  });
 
 export const takeCastOn = (c: Cursor): boolean => takeAnyPhrase(c, ...CAST_ON);

@@ -2,15 +2,18 @@ import type { StitchName } from '../../stitch.ts';
 import {
   attempt,
   type Cursor,
+  endsOrdinal,
   peek,
   sees,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
+  takeTo,
   takeWhole,
 } from './cursor.ts';
 import { readGoal, STS, takeSts } from './goal.ts';
+import { END, type Item } from './notation.ts';
 import { counted, type ReadItem, readOfNext } from './plain.ts';
 
 /** After a word for yarn over: once unless said. */
@@ -57,11 +60,17 @@ export function readIncrease(c: Cursor): ReadItem | undefined {
     takeAnyPhrase(c, '1 st|nd|rd', 'next|first|last');
     return takeSts(c) ? counted('inc', 1) : undefined;
   }
+  if (takeAnyPhrase(c, 'in|into the? front|back loop? of')) {
+    takes(c, 'the', 'next', 'first', 'last', 'same');
+    return takeSts(c) ? counted('inc', 1) : undefined;
+  }
   const n = takeWhole(c);
   const each = takes(c, 'each');
   takeSts(c);
   const evenly = readEvenly(c, n ?? 1);
   if (evenly) return evenly;
+  const nth = everyNth(c);
+  if (nth) return nth;
   if (sees(c, 'in', 'into')) {
     const over = overNext(c);
     if (over === 'every') return { item: { is: 'stitches to', work: 'inc', goal: { left: 'what follows' } } };
@@ -71,6 +80,22 @@ export function readIncrease(c: Cursor): ReadItem | undefined {
   takePhrase(c, 'pwise|kwise');
   return counted('inc', n ?? 1);
 }
+
+/** 'inc in every 10th st', 'inc 1 st in every 6th st across'. */
+const everyNth = (c: Cursor): ReadItem | undefined =>
+  attempt(c, () => {
+    if (!takeAnyPhrase(c, 'in|into every|each')) return undefined;
+    const n = takeWhole(c);
+    if (n === undefined || n < 2 || !endsOrdinal(peek(c))) return undefined;
+    takeTo(c, c.at + 1);
+    if (!takeSts(c)) return undefined;
+    readGoal(c);
+    const items: Item[] = [
+      { is: 'stitches', work: 'k', times: n - 1 },
+      { is: 'stitches', work: 'inc', times: 1 },
+    ];
+    return { item: { is: 'group to', items, goal: END, nth: true } };
+  });
 
 /** 'dec 1', 'dec 2 sts', 'dec 6 sts evenly across'. */
 export function readDecrease(c: Cursor): ReadItem | undefined {

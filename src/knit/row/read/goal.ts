@@ -25,6 +25,7 @@ export const takeSts = (c: Cursor): boolean => takePhrase(c, STS);
 export const readGoal = (c: Cursor): Goal | undefined =>
   attempt(c, () => {
     if (!seesOne(c, 'how far')) return undefined;
+    const turns = takes(c, 'alternately', 'alternating', 'alt');
     return (
       readTo(c) ??
       attempt(c, () =>
@@ -32,7 +33,8 @@ export const readGoal = (c: Cursor): Goal | undefined =>
           ? readTo(c)
           : undefined,
       ) ??
-      readAcross(c)
+      readAcross(c) ??
+      (turns ? END : undefined)
     );
   });
 
@@ -44,6 +46,8 @@ function readTo(c: Cursor): Goal | undefined {
   takes(c, 'the');
   if (takes(c, 'end', 'ends')) return skipEndWords(c);
   if (takes(c, 'last')) return readLast(c);
+  // 'k to cast-off sts, cast on 2, k to end': to where they are cast on
+  if (takeAnyPhrase(c, 'bo|bound|cast -? off? st|sts', 'gap', 'sts? bound|cast off')) return END;
   if (takePhrase(c, WRAPPED)) return { turn: 0 };
   if (takes(c, 'next', 'first', 'second', 'foll') || sees(c, ...MARKER.split('|'))) {
     if (takePhrase(c, WRAPPED)) return { turn: 0 };
@@ -94,7 +98,7 @@ function skipEndWords(c: Cursor): Goal {
 
 const readAcross = (c: Cursor): Goal | undefined =>
   attempt(c, () => {
-    if (takeAnyPhrase(c, 'all the way', 'all across', 'straight across', 'in? every st', 'each st')) {
+    if (takeAnyPhrase(c, 'all the way', 'all across|along', 'straight across', 'in? every st', 'each st')) {
       takes(c, 'across');
       return END;
     }

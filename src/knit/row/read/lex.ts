@@ -54,7 +54,8 @@ export function lex(text: string, line = 1, column = 1): Token[] {
     out.push({
       kind,
       text: word,
-      word: kind === 'number' ? word : wordOf(word),
+      // 'two' is found as '2' is
+      word: kind !== 'number' ? wordOf(word) : isLetter(word.charCodeAt(0)) ? String(value) : word,
       value,
       line: row,
       column: from - lineStart + 1,
@@ -79,7 +80,8 @@ export function lex(text: string, line = 1, column = 1): Token[] {
       const end = wordEnd(text, i);
       const letters = lettersOf(text, i, end);
       const said = Object.hasOwn(NUMBER_WORDS, letters) ? NUMBER_WORDS[letters] : undefined;
-      push(said === undefined ? 'word' : 'number', i, letters, said ?? Number.NaN, isUpper(c));
+      if (said === undefined || said > 9 || !addToTens(out, said))
+        push(said === undefined ? 'word' : 'number', i, letters, said ?? Number.NaN, isUpper(c));
       i = end;
     } else {
       const mark = text.charAt(i);
@@ -91,6 +93,16 @@ export function lex(text: string, line = 1, column = 1): Token[] {
     }
   }
   return out;
+}
+
+/** 'Fifty-five', 'fifty five' is one number. */
+function addToTens(out: Token[], ones: number): boolean {
+  const at = out.at(-1)?.text === '-' ? -2 : -1;
+  const tens = out.at(at);
+  if (tens === undefined || !NUMBER_WORDS[tens.text] || tens.value < 20 || tens.value % 10 > 0) return false;
+  const value = tens.value + ones;
+  out.splice(at, 2, { ...tens, value, word: String(value) });
+  return true;
 }
 
 function markOf(mark: string): string {

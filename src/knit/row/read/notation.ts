@@ -14,6 +14,8 @@ export type Item =
       readonly panel?: boolean;
       /** 'rib 5': in the rib, whatever else is on the needle */
       readonly rib?: boolean;
+      /** cast on over those bound off in the row before */
+      readonly over?: true;
     }
   /** `appear`: each stitch is worked as it looks ('knit the knit sts and purl the purl sts') */
   | {
@@ -26,7 +28,8 @@ export type Item =
       readonly rib?: boolean;
     }
   | { readonly is: 'group'; readonly items: readonly Item[]; readonly times: number }
-  | { readonly is: 'group to'; readonly items: readonly Item[]; readonly goal: Goal }
+  /** `nth`: 'inc in every 10th st', and what is left over at the end is worked plain */
+  | { readonly is: 'group to'; readonly items: readonly Item[]; readonly goal: Goal; readonly nth?: true }
   | { readonly is: 'group over'; readonly items: readonly Item[]; readonly stitches: number }
   | { readonly is: 'marker'; readonly does: 'place' | 'slip' | 'remove' }
   /** increases (> 0) or decreases spread over the whole row, or over the stitches named */

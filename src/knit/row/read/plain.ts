@@ -27,7 +27,7 @@ export const counted = (work: StitchName, times: number): ReadItem => ({
 
 export const bare = (work: StitchName): ReadItem => ({ ...counted(work, 1), bare: true });
 
-const TBL = ['tbl', 'through the? back loop', 'through back of loop'];
+const TBL = ['tbl', 'through the? back loop', 'through the? back of st|sts|loop'];
 
 /** After 'k', 'knit', 'p', 'purl': count, 'tog', 'tbl', 'front and back', or how far. */
 export function readPlain(c: Cursor): ReadItem | undefined {
@@ -126,6 +126,11 @@ const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
   attempt(c, () => {
     if (takeAnyPhrase(c, 'fb', 'f and b')) return counted(`${base}fb`, 1);
     const n = takeNumber(c);
+    if (takeAnyPhrase(c, 'twice in|into')) {
+      takes(c, 'the');
+      takes(c, 'next', 'same', 'each', 'every', 'first', 'last');
+      return takeSts(c) ? counted(`${base}fb`, 1) : undefined;
+    }
     if (takeAnyPhrase(c, 'in|into|through', 'into the', 'in the')) {
       takes(c, 'the');
       if (takeAnyPhrase(c, 'front ,? back and front', 'f b and f', 'front , back , front') && base === 'k') {

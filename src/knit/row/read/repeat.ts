@@ -21,6 +21,8 @@ export interface Level {
   /** index of the group that the last pair of stars made */
   starred: number;
   readonly close: string | undefined;
+  /** index in `items` behind the last semicolon */
+  parted?: number;
 }
 
 function takeStars(c: Cursor): boolean {
@@ -76,11 +78,11 @@ export function repeated(inner: Item[], spec: Spec | undefined): Item {
 
 /** 'rep from * to end', 'repeat from * 3 times', 'rep between *s twice', 'rep to last st'. */
 export function readRepeat(c: Cursor, level: Level): Fault | undefined {
-  c.at += 1;
+  if (!takePhrase(c, 'cont in? this way|manner')) c.at += 1;
   takeAnyPhrase(c, 'instructions|directions', 'these|those|the sts|instructions|directions', 'this');
   takes(c, 'from', 'between');
   takeAnyPhrase(c, 'the? first', 'the? 1 st', 'the');
-  const starred = takeStars(c);
+  const starred = takeStars(c) || takes(c, 'stars', 'asterisks');
   if (starred)
     attempt(c, () => {
       takes(c, 'to', 'and', 'through', '-');

@@ -12,6 +12,7 @@ import {
   peek,
   peekWord,
   sees,
+  seesPhrase,
   takes,
   takeTo,
   takeWhole,
@@ -23,6 +24,7 @@ import { means } from './meanings.ts';
 import { END, type Goal, type Item } from './notation.ts';
 import type { ReadItem } from './plain.ts';
 import { type Level, readRepeat, readStar, STARS } from './repeat.ts';
+import { shapesEnds } from './shaped-ends.ts';
 import { readStitch } from './stitch.ts';
 
 /** Brackets within brackets beyond this are a slip of the keyboard, not knitting. */
@@ -46,11 +48,18 @@ export function readRow(c: Cursor): Result<Item[]> {
  * 'knit across, inc 4 sts evenly', 'purl, dec 4 evenly': the changes lie in the row that is knitted or purled.
  * `whole`: it begins with a stitch that has no number; 'k1, inc 4 evenly' is one stitch and then the rest.
  */
-function spreadOver(items: Item[], whole: boolean): Item[] {
+export function spreadOver(items: Item[], whole: boolean): Item[] {
   const [first, second] = items;
-  if (items.length !== 2 || second?.is !== 'evenly') return items;
+  // 'knit, casting on 2 sts over those bound off'
+  if (whole && first?.is === 'stitches' && second?.is === 'stitches' && second.over)
+    return [{ is: 'stitches to', work: first.work, goal: END }, ...items.slice(1)];
+  const nth = second?.is === 'group to' && second.nth;
+  if (items.length !== 2 || (second?.is !== 'evenly' && !nth)) return items;
   if (first?.is !== 'stitches to' && !(whole && first?.is === 'stitches')) return items;
-  return first.work === 'k' || first.work === 'p' ? [{ ...second, work: first.work }] : [second];
+  if (first.work !== 'k' && first.work !== 'p') return nth ? items : [second];
+  if (second.is === 'evenly') return [{ ...second, work: first.work }];
+  const [plain, ...rest] = second.items;
+  return [{ ...second, items: [{ ...(plain as typeof first), work: first.work }, ...rest] }];
 }
 
 function readLevel(c: Cursor, close: string | undefined, depth: number): Result<Item[]> {
@@ -76,12 +85,15 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   if (text === '(' && skipUnworked(c)) return undefined;
   if (STARS.includes(text)) return readStar(c, level);
   if (CLOSING[text] !== undefined) return readBrackets(c, level, depth, CLOSING[text] as string);
-  if (text === 'rep' || text === 'repeating') return readRepeat(c, level);
+  if (text === 'rep' || text === 'repeating' || seesPhrase(c, 'cont in? this way|manner'))
+    return readRepeat(c, level);
   if (means(text, 'special in a row')) {
     const special = readSpecial(c, level);
     if (special) return undefined;
   }
   if (text === 'for' && skipPurpose(c)) return undefined;
+  if (depth === 0 && level.items.length > 0 && means(text, 'changes the count') && shapesEnds(c, level))
+    return undefined;
   if (takeColoursAsSet(c) || takeColourInRow(c)) return undefined;
   if (sees(c, 'over', ',') && ribOver(c, level)) return undefined;
   const read = readStitch(c);
@@ -92,6 +104,7 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   if (peek(c)?.kind === 'number') return readTimesFirst(c, level, depth);
   if (means(text, 'says nothing between stitches')) {
     if (means(text, 'end of a row')) openLast(level);
+    if (text === ';') level.parted = level.items.length;
     c.at += 1;
     return undefined;
   }
@@ -177,10 +190,12 @@ const takesColours = (c: Cursor, level: Level): boolean =>
 
 /** 'k1, p1 to end': what came before is repeated with it; 'k2, k2tog to end' repeats the last only. */
 function addWithGoal(level: Level, item: Extract<Item, { is: 'stitches' }>, goal: Goal): undefined {
-  const plainOnly = level.items.every((one) => one.is === 'stitches' && isBare(one.work));
+  // 'k 4; p 1, k 1 across': what is repeated begins behind the semicolon
+  const { parted = 0 } = level;
+  const from = parted < level.items.length ? parted : 0;
+  const plainOnly = level.items.slice(from).every((one) => one.is === 'stitches' && isBare(one.work));
   if (level.items.length > 0 && level.star < 0 && plainOnly && isBare(item.work)) {
-    const inner = [...level.items, item];
-    level.items.length = 0;
+    const inner = [...level.items.splice(from), item];
     level.items.push({ is: 'group to', items: inner, goal });
     return undefined;
   }

@@ -9,20 +9,19 @@ import {
   takePhrase,
   takes,
   takeWhole,
+  took,
 } from './cursor.ts';
 import { readGoal, takeSts } from './goal.ts';
 import { bare, counted, type ReadItem } from './plain.ts';
 
 const MANNER: readonly (readonly [string, StitchName | undefined])[] = [
   ['wyif', 'sl wyif'],
-  ['with yarn in|at front', 'sl wyif'],
-  [',? ( yarn in|at front )', 'sl wyif'],
-  [', yarn in|at front', 'sl wyif'],
-  [',? ( yarn in|at back )', 'sl wyib'],
-  [', yarn in|at back', 'sl wyib'],
+  ['with yarn|wool in|at front of? work?', 'sl wyif'],
+  [',? (? yarn|wool in|at front of? work? )?', 'sl wyif'],
+  [',? (? yarn|wool in|at back of? work? )?', 'sl wyib'],
   ['yif', 'sl wyif'],
   ['wyib', 'sl wyib'],
-  ['with yarn in|at back', 'sl wyib'],
+  ['with yarn|wool in|at back of? work?', 'sl wyib'],
   ['yib', 'sl wyib'],
   ['kwise|pwise', undefined],
   ['k|p -? wise', undefined],
@@ -56,6 +55,37 @@ function manner(c: Cursor, work: StitchName = 'sl'): StitchName {
   const found = MANNER.find(([phrase]) => takePhrase(c, phrase));
   return found ? manner(c, found[1] ?? work) : work;
 }
+
+const YARN = 'the? yarn|wool|thread|wl|w|cotton to|in|at? the?';
+
+/** Where the yarn is brought: 'bring wool to front', 'wl fwd', 'yf'. */
+function takeMoved(c: Cursor): 'sl wyif' | 'sl wyib' | undefined {
+  const said = takes(c, 'bring', 'take', 'pass', 'put', 'with');
+  const short = peek(c)?.text ?? '';
+  if (!said && takeAnyPhrase(c, 'yo', 'yb|ytb|ybk|wb|wbk')) {
+    if (/^[yw]t?f/.test(short)) return 'sl wyif';
+    return took(c, 'yo') ? undefined : 'sl wyib';
+  }
+  const front = takePhrase(c, `${YARN} front|fwd|fd`);
+  if (!front && !takePhrase(c, `${YARN} back|bk`)) return undefined;
+  takePhrase(c, 'of the? work');
+  return front ? 'sl wyif' : 'sl wyib';
+}
+
+/** 'yarn to front, sl 1, yarn to back', 'with yarn in front sl 1': where the yarn lies meanwhile; no stitch is made of it. */
+export const readMovedSlip = (c: Cursor): ReadItem | undefined =>
+  attempt(c, () => {
+    const stays = sees(c, 'with');
+    const work = takeMoved(c);
+    takes(c, ',');
+    if (work === undefined || !sees(c, 'sl', 's')) return undefined;
+    const slipped = readSlip(c)?.item;
+    if (slipped?.is !== 'stitches' || slipped.work !== 'sl') return undefined;
+    // 'yf, sl 1' by itself lays the yarn over the needle
+    const back = stays ? undefined : attempt(c, () => (takes(c, ',') || true) && takeMoved(c));
+    if (!stays && (back === undefined || back === work)) return undefined;
+    return { item: { ...slipped, work } };
+  });
 
 /** Words that may stand between the moves of one decrease. */
 function gap(c: Cursor): void {

@@ -9,7 +9,7 @@ import { readHold, readTake } from './holder.ts';
 import { readMarker } from './marker.ts';
 import { readPickUp } from './pick-up.ts';
 import { counted, type ReadItem, readPlain } from './plain.ts';
-import { readSlip } from './slip.ts';
+import { readMovedSlip, readSlip } from './slip.ts';
 import { readWork } from './work.ts';
 
 /** Abbreviations that stand for one stitch and nothing else; letters and numbers parted by blanks. */
@@ -81,7 +81,11 @@ const READERS: Readonly<Record<string, readonly Reader[]>> = {
   ...each(['c', 'cable', 't', 'tw', 'twist', 'cr', 'cross'], [readCastOn, readCross]),
   ...each(['pick', 'pu'], [readPickUp]),
   ...each(['place', 'put', 'leave', 'transfer', 'move', 'keep'], [readMarker, readHold, readTake]),
-  ...each(['take', 'return', 'replace'], [readTake]),
+  ...each(
+    ['yo', 'yb', 'ytb', 'ybk', 'wb', 'wbk', 'yarn', 'wool', 'wl', 'w', 'with', 'bring', 'pass'],
+    [readMovedSlip],
+  ),
+  ...each(['take', 'return', 'replace'], [readMovedSlip, readTake]),
   ...each(['drop'], [readMarker, readDrop]),
   ...each(['pm', 'sm', 'slm', 'rm', 'remove'], [readMarker]),
   ...each(['work', 'working', 'patt', 'rib', 'in', 'cont', 'keeping'], [readWork]),

@@ -110,6 +110,13 @@ export const NUMBER_WORDS: Readonly<Record<string, number>> = {
   eighteen: 18,
   nineteen: 19,
   twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
 };
 
 /** Abbreviations after which a full stop ends no sentence (unless a capital follows). */
@@ -118,7 +125,7 @@ export const SHORT = new Set(
     'st sts rep rpt beg foll fol rem inc incs dec decs alt tog no nos approx patt pat cont k p sl rnd rnds wl fwd ' +
     'ins cm cms mm tbl psso ea bet opp meas rh lh rs ws yd yds oz gm gms yo yon yrn kw pw cn dpn dpns mc cc m tw pc pcs ' +
     'work’g wyif wyib bo co nec necess vs incl ctr cent skp ssk col cols lge sm med sz szs gar str stocking stocs stk ' +
-    'ss gst mst stock folls incr decr gtst in inch des'
+    'ss gst mst stock folls incr decr gtst in inch des w bk fd'
   ).split(' '),
 );
 

@@ -43,7 +43,7 @@ describe('what is pasted from a page', () => {
       Sizes XS, M and L only: work in st st for 8 rows → ✗ stitch or repeat expected @1
       Row 25 (RS): join yarn A, k2, k to end → yarn: name A | row: told led, label {rows [25], side RS}, items 'k ×2, k to {left 0}'
       Rows 9-24: starting with a k row work 16 rows of st st → even: fabric {named, name stocking}, until {rows, n 16}, firstLooks k
-      Knit 1 row, inc in every 10th st → ✗ stitch or repeat expected @20
+      Knit 1 row, inc in every 10th st → @13 row: items '(k ×9, inc) to {left 'what follows'}'
       Cast on 48 sts on circular needle size 3 mm {/ US 2.5|(US 2.5)|} → cast on: stitches 48 | @16 needle: mm 3
       When piece measures 10 cm {bind|cast} off 3 sts at beg of next 2 rows → even: until {length, mm 100, from start} | @27 groups: work bo, edge beginning, groups [{stitches 3, rows 2, every 1}]
       When piece measures 10 cm you are done → ✗ stitch or repeat expected @1

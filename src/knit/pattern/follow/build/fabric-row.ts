@@ -1,5 +1,6 @@
 import { type Fault, fault, ok, type Result, refuse } from '../../../fault.ts';
 import type { Edge } from '../../../piece/recipe.ts';
+import type { Item } from '../../../row/read/notation.ts';
 import { addRun, type Run, shorten } from '../../../row/shorten.ts';
 import type { Side, Step } from '../../../row/step.ts';
 import { runOf, stitchOf, takenAndMade } from '../../../row/stitches-of-steps.ts';
@@ -110,6 +111,8 @@ function workOfChange(change: number): { name: StitchName; times: number } {
   return change === 2 ? { name: 'inc 2', times: 1 } : { name: 'inc', times: change };
 }
 
+const asIs = (items: readonly Item[]): readonly Item[] => items;
+
 /** Works the row that the text spelled, when it comes out on the stitches that are there now; says whether it did. */
 function spelledRow(build: Build, part: PartBuild, kind: Kind): Result<boolean> {
   const { fabric } = part;
@@ -118,7 +121,8 @@ function spelledRow(build: Build, part: PartBuild, kind: Kind): Result<boolean> 
   const before = part.rows.length;
   const wrong = hasBorders(part)
     ? makeBorderedRow(build, part, items, kind)
-    : makeWrittenRow(build, part, items, kind);
+    : // what was worked before goes on by its columns where its words do not come out
+      makeWrittenRow(build, part, items, kind, [], fabric.faces.length > 0 ? asIs : undefined);
   if (wrong === undefined) {
     if (!hasBorders(part) && !items.some((item) => 'work' in item && item.work === 'patt'))
       part.fabricRow += 1;

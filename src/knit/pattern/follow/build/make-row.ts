@@ -1,6 +1,7 @@
-import type { Fault } from '../../../fault.ts';
+import { type Fault, fault } from '../../../fault.ts';
 import { behindTurn } from '../../../piece/yarn-end.ts';
 import { expandRow } from '../../../row/expand.ts';
+import { asCounted } from '../../../row/read/as-counted.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import { settle } from '../../../row/read/settle.ts';
 import { addRun, type Run, shorten } from '../../../row/shorten.ts';
@@ -11,6 +12,7 @@ import { type StitchName, stitches } from '../../../stitch.ts';
 import { spellPart } from './borders.ts';
 import { type Build, nextSide, type PartBuild, type Shaped } from './build.ts';
 import { mergeEdits } from './merge-edits.ts';
+import { overGap } from './over-gap.ts';
 import { type Kind, pushRow } from './push-row.ts';
 import { looksOf } from './spell.ts';
 
@@ -21,6 +23,7 @@ export function makeWrittenRow(
   items: readonly Item[],
   kind: Kind = 'row',
   beside: readonly Shaped[] = [],
+  counts: typeof asCounted = asCounted,
 ): Fault | undefined {
   const unread = build.unread.get(items);
   if (unread) return makeOwnRow(build, part, unread.words, Math.max(0, part.live + unread.change), items);
@@ -28,7 +31,9 @@ export function makeWrittenRow(
   const front = part.unworked;
   const count = part.live - front;
   const markers = side === 'RS' ? part.markers : part.markers.map((m) => part.live - m).reverse();
-  const settled = settle(withSide(afterTurn(items, front), part, side), {
+  const over = overGap(items, part);
+  if (over === undefined) return fault('place not known');
+  const settled = settle(counts(withSide(afterTurn(over, front), part, side), count), {
     stitches: count,
     markers,
     ...leftAtTurn(part),

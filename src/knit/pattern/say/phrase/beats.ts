@@ -98,6 +98,8 @@ const readBeat = (c: Cursor, later: boolean): Beat | undefined =>
       return readNext(c) ?? readEvery(c) ?? readOrdinal(c) ?? readFollowing(c);
     });
     if (rhythm) return readBeatEnd(c, rhythm);
+    const ridges = readRidges(c);
+    if (ridges) return ridges;
     const times = readTimes(c);
     if (times && !later) return readBeatEnd(c, { every: 2, times: times.n });
     if (times && later && times.more) return { every: 2, times: times.n, further: true };
@@ -174,7 +176,7 @@ const readEvery = (c: Cursor): Beat | undefined =>
     if (kind) {
       takes(c, 'foll');
       if (takeAnyPhrase(c, ROWS)) {
-        takes(c, 'alternately');
+        takes(c, 'alternately', 'foll');
         return kind;
       }
       if (takes(c, 'ridge')) {
@@ -275,6 +277,13 @@ function readForRows(c: Cursor, every: number): number | undefined {
   const n = takeNumber(c);
   return n !== undefined && n % every === 0 && takeAnyPhrase(c, 'rows') ? n / every : undefined;
 }
+
+/** 'dec 1 st each side for 3 ridges': once in each of them. */
+const readRidges = (c: Cursor): Beat | undefined =>
+  attempt(c, () => {
+    const n = takes(c, 'for') ? takeNumber(c) : undefined;
+    return n !== undefined && takes(c, 'ridge') ? { every: 2, times: n, counted: true } : undefined;
+  });
 
 function untilOf(c: Cursor, beat: Beat): Beat | undefined {
   // '…, 13 inches' says how long it is by then
