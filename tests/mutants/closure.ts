@@ -2,27 +2,53 @@ import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
-const imported = /(?:from|import)\s*\(?\s*'(\.[^']+)'/g;
+const imported = /(?:(?:import|export)\s([^';]*?)from|import)\s*\(?\s*'(\.[^']+)'/g;
+
+/** What is imported as a type alone is gone when the program runs. */
+const isOfTypes = (names: string): boolean =>
+  /^\s*type\b/.test(names) || /^\s*\{(\s*type\b[^,}]*,?)+\s*\}\s*$/.test(names);
+
+interface Read {
+  readonly text: string;
+  readonly imports: readonly string[];
+}
+
+/** Tells of a file all that it imports, near or far, itself as well; paths are from `root`. */
+export function imports(root = '.'): (file: string) => readonly string[] {
+  const read = reading(root);
+  return (file) => {
+    const all = new Set([file]);
+    for (const one of all) for (const other of read(one).imports) all.add(other);
+    return [...all];
+  };
+}
 
 /** Tells of a file a hash that changes when it or any file changes that it imports, near or far. */
 export function hashes(): (file: string) => string {
-  const found = new Map<string, { hash: string; imports: readonly string[] }>();
-  const look = (file: string) => {
+  const read = reading('.');
+  const importedBy = imports();
+  return (file) => {
+    const hash = createHash('sha1');
+    for (const one of [...importedBy(file)].sort()) hash.update(one).update(read(one).text);
+    return hash.digest('hex');
+  };
+}
+
+/** Reads each file once. */
+function reading(root: string): (file: string) => Read {
+  const found = new Map<string, Read>();
+  return (file) => {
     const known = found.get(file);
     if (known !== undefined) return known;
-    const text = existsSync(file) ? readFileSync(file, 'utf8') : '';
+    const path = join(root, file);
+    const text = existsSync(path) ? readFileSync(path, 'utf8') : '';
     const one = {
-      hash: createHash('sha1').update(text).digest('hex'),
-      imports: [...text.matchAll(imported)].map(([, path = '']) => join(dirname(file), path)),
+      text,
+      imports: [...text.matchAll(imported)].flatMap(([, names = '', other = '']) =>
+        isOfTypes(names) ? [] : [join(dirname(file), other)],
+      ),
     };
     found.set(file, one);
     return one;
-  };
-  return (file) => {
-    const all = new Set([file]);
-    for (const one of all) for (const other of look(one).imports) all.add(other);
-    const hash = createHash('sha1');
-    for (const one of [...all].sort()) hash.update(one).update(look(one).hash);
-    return hash.digest('hex');
   };
 }

@@ -48,7 +48,8 @@ function marked(file: string, source: string, places: Place[]): string {
     for (const child of below(node)) visit(child);
   };
   visit(parse(file, source));
-  inserts.push({ at: source.length, text: `\n${mark(-1)};\n` });
+  inserts.push({ at: 0, text: 'globalThis.__begins?.(); ' });
+  inserts.push({ at: source.length, text: `\n${mark(-1)};\nglobalThis.__isRead?.('${file}');\n` });
   return inserts
     .sort((a, b) => b.at - a.at)
     .reduce((text, insert) => text.slice(0, insert.at) + insert.text + text.slice(insert.at), source);

@@ -97,8 +97,7 @@ const LEAST_TIMES = 2;
 function rhythmAt(rows: readonly PlannedRow[], said: readonly string[], at: number): Beat[] {
   const row = rows[at];
   const before = rows[at - 1];
-  if (row?.side !== 'RS' || row.before === row.after || row.after === 0 || !before || !isPlain(before))
-    return [];
+  if (row?.side !== 'RS' || row.before === row.after || !before || !isPlain(before)) return [];
   const beats: Beat[] = [];
   for (let from = at; ; ) {
     const every = nextSame(rows, said, from);
@@ -117,22 +116,17 @@ function nextSame(rows: readonly PlannedRow[], said: readonly string[], at: numb
   while (to < rows.length && isPlain(rows[to] as PlannedRow)) to += 1;
   const next = rows[to];
   if (next?.section !== first.section || said[to] !== said[at] || (to - at) % 2 === 1) return 0;
-  for (let i = at + 2; i < to; i += 1) if (i >= at + 3 && said[i] !== said[i - 2]) return 0;
+  for (let i = at + 3; i < to; i += 1) if (said[i] !== said[i - 2]) return 0;
   return said[at + 1] === said[at - 1] && after(first) === after(next) ? to - at : 0;
 }
 
 /** What a shaping row adds. */
 const after = (row: PlannedRow): number => row.after - row.before;
 
-const isPlain = ({ steps, after: left }: PlannedRow): boolean => {
+const isPlain = ({ steps }: PlannedRow): boolean => {
   const [only] = steps;
   return (
-    left > 0 &&
-    steps.length === 1 &&
-    only !== undefined &&
-    'until' in only &&
-    'work' in only &&
-    /^[kp]$/.test(only.work)
+    steps.length === 1 && only !== undefined && 'until' in only && 'work' in only && /^[kp]$/.test(only.work)
   );
 };
 

@@ -1,6 +1,6 @@
 import { appendFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { it } from 'vitest';
-import { reachOf } from './find-reach.ts';
+import { reachOfAll } from './find-reach.ts';
 import type { Line, Order } from './orders.ts';
 import { spent } from './spent.ts';
 import { Tries } from './try-trial.ts';
@@ -25,7 +25,8 @@ const GREEN = 'all tests stay green';
 
 async function reachAll({ root, files, marks }: Extract<Order, { kind: 'reach' }>): Promise<void> {
   const done = new Set(known.map((line) => ('reached' in line ? line.reached.file : '')));
-  for (const file of files) if (!done.has(file)) write({ reached: await reachOf(root, file, marks) });
+  const left = files.filter((file) => !done.has(file));
+  for await (const reached of reachOfAll(root, left, marks)) write({ reached });
 }
 
 async function tryAll({ root, out, trials }: Extract<Order, { kind: 'mutants' }>): Promise<void> {

@@ -1,3 +1,4 @@
+import { dirname } from 'node:path';
 import { BroadcastChannel } from 'node:worker_threads';
 import { vi } from 'vitest';
 import { channel, type Now } from './looker.ts';
@@ -15,7 +16,7 @@ declare global {
  * What a mutant may take of the processor, ms: with the tests for which it is switched on, and again with those that are
  * read anew. One that is not found by then counts as one that survives.
  */
-const CAP = 5_000;
+const CAP = 10_000;
 const LATE: Fate = { killed: false, why: 'not found within the cap' };
 /** A mutant may never end: a test is given so many times what it took, and this much, ms. */
 const PATIENCE = 10;
@@ -27,8 +28,10 @@ const looker = new BroadcastChannel(channel);
 const files = new Map<string, TestFile>();
 /** Tests that turned red without any mutant when they were worked again: they prove nothing. */
 const unsteady = new Set<string>();
-/** Which tests have found a mutant of a source: they are tried first for the next one. */
+/** Which tests have found a mutant of a source, or of its folder: they are tried first for the next one. */
 const finders = new Map<string, Step[]>();
+/** So many of them. */
+const FIRST = 8;
 
 const nameOf = ({ file, test }: Step): string => `${file} ${test}`;
 const limitOf = ({ ms }: Step): number => START + PATIENCE * ms;
@@ -43,15 +46,19 @@ export class Tries {
 
   /** The tests for which the mutant is only switched on, quick ones first, to the first red one. */
   async switched({ id, source, steps, fresh }: Trial): Promise<Fate | undefined> {
-    const known = finders.get(source) ?? [];
-    const first = steps.filter((step) => known.some((one) => nameOf(one) === nameOf(step)));
+    const places = [source, dirname(source)];
+    const known = new Set(places.flatMap((place) => finders.get(place) ?? []).map(nameOf));
+    const first = steps.filter((step) => known.has(nameOf(step)));
     const began = this.#worked();
     for (const step of [...first, ...steps.filter((one) => !first.includes(one))]) {
       if (this.#worked() - began > CAP) return fresh.length > 0 ? undefined : LATE;
       if (unsteady.has(nameOf(step))) continue;
       const by = await this.#turnsRed(id, step);
       if (by === undefined) continue;
-      finders.set(source, [step, ...known.filter((one) => nameOf(one) !== nameOf(step))].slice(0, 8));
+      for (const place of places) {
+        const others = (finders.get(place) ?? []).filter((one) => nameOf(one) !== nameOf(step));
+        finders.set(place, [step, ...others].slice(0, FIRST));
+      }
       return { killed: true, by };
     }
     return undefined;

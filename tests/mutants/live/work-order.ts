@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { appendFileSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { appendFileSync, existsSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import type { Line, Order } from './orders.ts';
 
 /** Laws are tried with fewer garments, drafts and texts than else: what is found by those is found by more as well. */
@@ -12,10 +12,19 @@ export const PROCESSES = 2;
 /** How often a process may break off without anything new written down. */
 const TRIES = 3;
 
-export function linesIn(path: string): Line[] {
-  if (!existsSync(path)) return [];
-  const whole = readFileSync(path, 'utf8').split('\n').slice(0, -1);
-  return whole.map((line) => JSON.parse(line) as Line);
+export const linesIn = (path: string): Line[] => linesFrom(path)();
+
+/** The whole lines of a file that is written on, each time only those that are new: there are many megabytes of them. */
+function linesFrom(path: string): () => Line[] {
+  let read = 0;
+  return () => {
+    if (!existsSync(path) || statSync(path).size === read) return [];
+    const fresh = readFileSync(path).subarray(read);
+    const whole = fresh.subarray(0, fresh.lastIndexOf('\n') + 1);
+    read += whole.length;
+    const lines = whole.toString('utf8').split('\n').slice(0, -1);
+    return lines.map((line) => JSON.parse(line) as Line);
+  };
 }
 
 /** Has orders worked side by side; all lines that came of them, those of an earlier run as well. */
@@ -38,10 +47,10 @@ async function workOrder(order: Order, told: (line: Line) => void): Promise<void
   const path = `${order.out}.order`;
   writeFileSync(path, JSON.stringify(order));
   if (!existsSync(order.out)) writeFileSync(order.out, '');
-  let seen = linesIn(order.out).length;
+  const linesSince = linesFrom(order.out);
+  linesSince();
   const tell = (): boolean => {
-    const fresh = linesIn(order.out).slice(seen);
-    seen += fresh.length;
+    const fresh = linesSince();
     for (const line of fresh) told(line);
     return fresh.length > 0;
   };
