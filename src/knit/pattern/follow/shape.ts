@@ -37,6 +37,7 @@ export function trackOf(
     edge: edgeFinder(said.edge, piece, part),
     change: said.change,
     beats: closed,
+    items: said.items,
     beat: 0,
     doneInBeat: 0,
     due: 1,

@@ -5,10 +5,12 @@ import {
   isOneOf,
   peekWord,
   sees,
+  seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
+  took,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import type { EdgeName } from './how-far.ts';
@@ -27,7 +29,10 @@ export const readBorders = (c: Cursor): Statement | undefined =>
     takes(c, 'and', 'but', '(');
     const lead = readLead(c);
     if (lead === undefined) return undefined;
-    const borders = lead === 'knit' ? readKnitted(c) : readBorder(c, lead === 'work');
+    const borders =
+      lead === 'knit' || lead === 'always knit'
+        ? readKnitted(c, lead !== 'knit')
+        : readBorder(c, lead === 'work');
     if (borders === undefined) return undefined;
     while (borders.length < 4) {
       const more = attempt(c, () => {
@@ -52,21 +57,21 @@ export const readBorders = (c: Cursor): Statement | undefined =>
   });
 
 /** How it is asked for; 'work first 3 sts in moss st' may be the beginning of a row. */
-function readLead(c: Cursor): 'keep' | 'work' | 'knit' | undefined {
+function readLead(c: Cursor): 'keep' | 'work' | 'knit' | 'always knit' | undefined {
   const always = takes(c, 'always');
   if (takes(c, 'keep', 'keeping', 'maintain', 'maintaining', 'with', 'having')) return 'keep';
-  if (takes(c, 'work', 'working')) return always ? 'keep' : 'work';
-  if (takes(c, 'k', 'knitting')) return 'knit';
-  return always ? 'keep' : undefined;
+  if (takes(c, 'work')) return always ? 'keep' : 'work';
+  if (takes(c, 'k', 'knitting')) return always ? 'always knit' : 'knit';
+  return takes(c, 'working') || always ? 'keep' : undefined;
 }
 
 /** 'k the first and last 3 sts on every row': garter stitch. */
-const readKnitted = (c: Cursor): BorderSaid[] | undefined =>
+const readKnitted = (c: Cursor, always: boolean): BorderSaid[] | undefined =>
   attempt(c, () => {
     const edges = readCounted(c);
     if (edges === undefined) return undefined;
     const garter: FabricSaid = { is: 'named', name: 'garter' };
-    if (!takeEveryRow(c) && !ahead(c, () => readFabric(c)?.is === 'named')) return undefined;
+    if (!takeEveryRow(c) && !always && !ahead(c, () => readFabric(c)?.is === 'named')) return undefined;
     return edges.map((one) => ({ ...one, fabric: readFabric(c) ?? garter }));
   });
 
@@ -83,8 +88,8 @@ const readBorder = (c: Cursor, mayBeRow: boolean): BorderSaid[] | undefined =>
     const said = readNamed(c) ?? readCountedIn(c) ?? readOldOnes(c);
     if (said === undefined || !mayBeRow) return said;
     // 'work first 3 sts in moss st, k to last 3 sts' spells a row
-    const both = said.length === 2 || said[0]?.edge === 'both';
-    return both && (c.at >= c.end || isOneOf(peekWord(c), ', ; . until throughout on every'))
+    const both = said.length === 2 || said[0]?.edge === 'both' || said[0]?.edge === 'neck';
+    return both && (c.at >= c.end || isOneOf(peekWord(c), ', ; . until throughout on every and'))
       ? said
       : undefined;
   });
@@ -98,12 +103,14 @@ const readCountedIn = (c: Cursor): BorderSaid[] | undefined =>
       const fabric = readBorderFabric(c);
       return fabric && edges.map((one) => ({ ...one, fabric }));
     }
-    takes(c, 'the');
+    takes(c, 'the', 'a');
     const stitches = takeNumber(c);
-    const border = sees(c, 'border', 'band');
+    const named = sees(c, 'border', 'band');
     if (stitches === undefined || !takeStitches(c)) return undefined;
+    const border = takes(c, 'border', 'band') || named;
     const fabric = readBorderFabric(c);
-    const edge = fabric && (readEdgeOf(c) ?? (border ? 'unsaid' : undefined));
+    const forIt = seesPhrase(c, 'for the? front|button|buttonhole? border|band');
+    const edge = fabric && (readEdgeOf(c) ?? (border || forIt ? 'unsaid' : undefined));
     return fabric && edge ? [{ edge, stitches, fabric }] : undefined;
   });
 
@@ -121,9 +128,13 @@ const readCounted = (c: Cursor): Counted[] | undefined =>
     }
     const one = first ?? last;
     if (one !== undefined) return and ? undefined : whole([one]);
+    // 'the front 6 sts', '7 center front sts'
+    const front = () => takePhrase(c, 'center? front');
+    const before = front();
     const stitches = takeNumber(c);
+    const neck = (stitches !== undefined && front()) || before;
     if (stitches === undefined || !takeStitches(c)) return undefined;
-    const edge = readEdgeOf(c);
+    const edge = neck ? 'neck' : readEdgeOf(c);
     takeAnyPhrase(c, 'of row|rows', 'of the row');
     return edge === undefined ? undefined : whole([{ edge, stitches }]);
   });
@@ -138,9 +149,10 @@ const readOuter = (c: Cursor, edge: 'beginning' | 'end'): Counted | undefined =>
   attempt(c, () => {
     if (!(edge === 'beginning' ? takeFirst(c) : takes(c, 'last'))) return undefined;
     const n = takeNumber(c);
-    takeStitches(c);
-    if (n === undefined) return edge === 'beginning' && sees(c, 'and') ? { edge, stitches: 0 } : undefined;
-    return { edge, stitches: n };
+    const one = takeStitches(c) && took(c, 'st');
+    if (n === undefined && !one)
+      return edge === 'beginning' && sees(c, 'and') ? { edge, stitches: 0 } : undefined;
+    return { edge, stitches: n ?? 1 };
   });
 
 const whole = (said: Counted[]): Counted[] | undefined =>
@@ -164,14 +176,15 @@ const readNamed = (c: Cursor): BorderSaid[] | undefined =>
     if (fabric === undefined) return undefined;
     if (!takes(c, 'border', 'borders', 'band', 'bands', 'edge') && !isWordBefore(c, 'border'))
       return undefined;
+    const there = readEdgeOf(c);
     const stitches =
       early ??
       attempt(c, () => {
         const n = takes(c, 'of', 'over', 'on') ? takeNumber(c) : undefined;
         return n !== undefined && takePhrase(c, STS) ? n : undefined;
       });
-    if (stitches === undefined) return seesEnd(c) ? [] : undefined;
-    const edge = readEdgeOf(c);
+    if (stitches === undefined) return seesEnd(c) && there === undefined ? [] : undefined;
+    const edge = there ?? readEdgeOf(c);
     return edge === undefined ? undefined : [{ edge, stitches, fabric }];
   });
 
@@ -216,6 +229,13 @@ const readRest = (c: Cursor): FabricSaid | undefined =>
   });
 
 function skipTail(c: Cursor): void {
+  takePhrase(c, '( selvedge|selvage|edge|border st|sts )');
+  // '(k 6)' says it twice
+  attempt(c, () => {
+    if (!takes(c, '(') || !takes(c, 'k') || takeNumber(c) === undefined) return false;
+    takeStitches(c);
+    return takes(c, ')');
+  });
   takeAnyPhrase(c, 'as set|est|before', 'correct');
   takeEveryRow(c);
   takeAnyPhrase(

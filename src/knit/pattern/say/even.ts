@@ -91,6 +91,8 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const over = readOver(c) ?? these;
     skipNotes(c);
     const looks3 = looks2 ?? readBegin(c);
+    // 'work in pattern to end of row' is a row
+    if (seesPhrase(c, 'to the? end|last') && !even2) return undefined;
     takes(c, ',');
     const long = rows ? undefined : readUntil(c);
     const until = rows ? { ...rows, ...ending(c) } : (readRowsThen(c, long) ?? long ?? readOnlyEnding(c));

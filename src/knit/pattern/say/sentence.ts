@@ -28,6 +28,7 @@ import { readSimple } from './constructs.ts';
 import { castOnAhead, takeFrontDoor } from './front-door.ts';
 import { readGauge, seesGauge } from './gauge.ts';
 import { readHeading } from './heading.ts';
+import { takeFabricLead, takeHow } from './how-shaped.ts';
 import { readLabel } from './label.ts';
 import { readMultiple } from './multiple.ts';
 import { readOtherPiece } from './other-piece.ts';
@@ -102,9 +103,19 @@ export function readSentence(
       takes(c, '*');
       continue;
     }
+    const how = takeHow(c, said);
+    if (how === 'unread')
+      return {
+        said: said.slice(0, -1),
+        fault: expected(c, 'stitch or repeat expected'),
+        rest: last.begin,
+        order: true,
+      };
+    if (how) continue;
     skipBetween(c);
     if (c.at >= c.end) break;
     if (peekWord(c) === '*' && !startsRow(c)) continue;
+    takeFabricLead(c);
     const at = c.at;
     // 'work 20 rows in st st, always slipping the first st'
     if (said.length > 0 && standingOrder(c))

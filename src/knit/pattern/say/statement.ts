@@ -123,6 +123,8 @@ export type Statement =
       readonly edge: EdgeName;
       readonly beats: readonly Beat[];
       readonly fabric?: FabricSaid;
+      /** how its rows are worked, where the text spells it */
+      readonly items?: readonly Item[];
     }
   | {
       readonly is: 'evenly';

@@ -2,7 +2,21 @@ import { END, type Item, takenBy } from './notation.ts';
 
 /** A written row on so many stitches: where its words do not come out on them and another usage of the trade does, that is meant. */
 export const asCounted = (items: readonly Item[], live: number): readonly Item[] =>
-  everyNth(ribCut(allAcross(besideGaps(items, live), live), live), live);
+  everyNth(ribCut(allAcross(incBetween(besideGaps(items, live)), live), live), live);
+
+/** 'K 2, inc 1, k to last 2 sts, inc 1, k 2': where no stitch is left to be increased in, they are made between two. */
+function incBetween(items: readonly Item[]): readonly Item[] {
+  const isInc = (item: Item): boolean => item.is === 'stitches' && item.work === 'inc';
+  const at = items
+    .map((item) => 'goal' in item && 'left' in item.goal && item.goal.left !== 0)
+    .lastIndexOf(true);
+  const open = items[at];
+  const left = open !== undefined && 'goal' in open && 'left' in open.goal ? open.goal.left : undefined;
+  const taken = takenBy(items.slice(at + 1));
+  const incs = items.slice(at + 1).filter(isInc).length;
+  if (typeof left !== 'number' || incs === 0 || taken !== left + incs) return items;
+  return items.map((item) => (isInc(item) ? ({ ...item, work: 'm1' } as Item) : item));
+}
 
 /**
  * 'K 15, cast off 4, k 25, cast off 4, k 15' on 65 stitches: the stitch that is left on the needle by casting off is not

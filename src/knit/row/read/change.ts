@@ -19,7 +19,18 @@ import { counted, type ReadItem, readOfNext } from './plain.ts';
 /** After a word for yarn over: once unless said. */
 export function readOver(c: Cursor): ReadItem | undefined {
   const doubled = takes(c, 'dbl');
-  if (!takeAnyPhrase(c, 'yarn over|fwd|rnd', 'wool fwd|rnd|over', 'wl fwd', 'wl rd', 'w fwd', 'yo|o|over')) {
+  if (
+    !takeAnyPhrase(
+      c,
+      'yarn over|fwd|rnd',
+      'wool fwd|rnd|over',
+      'wl fwd',
+      'wl rd',
+      'w fwd',
+      'y o',
+      'yo|o|over',
+    )
+  ) {
     return undefined;
   }
   takeAnyPhrase(c, 'needle', 'n', 'the needle', 'on needle');

@@ -21,7 +21,7 @@ import { readGoal, readTimes, takeSts } from './goal.ts';
 import { type GroupEnd, readGroupEnd, readInOneStitch } from './group-end.ts';
 import { inOneStitch } from './in-one-stitch.ts';
 import { means } from './meanings.ts';
-import { END, type Goal, type Item } from './notation.ts';
+import { END, type Goal, type Item, TO_END } from './notation.ts';
 import type { ReadItem } from './plain.ts';
 import { type Level, readRepeat, readStar, STARS } from './repeat.ts';
 import { shapesEnds } from './shaped-ends.ts';
@@ -38,6 +38,10 @@ export function readRow(c: Cursor): Result<Item[]> {
   const items = readLevel(c, undefined, 0);
   if (!items.ok) return items;
   if (items.value.length === 0) return refuse(expected(c, 'stitch expected'));
+  // 'k to end, work back': another row, and no part of this one
+  const ended = items.value.findIndex((item) => 'goal' in item && item.goal === TO_END);
+  if (ended >= 0 && items.value.slice(ended + 1).some((item) => 'goal' in item))
+    return refuse(expected(c, 'stitch or repeat expected'));
   // 'slip these sts to a spare needle' by itself: what is on the needle
   if (items.value.length === 1 && items.value[0]?.is === 'parting')
     return ok([{ is: 'stitches to', work: 'hold', goal: END }]);
@@ -95,7 +99,7 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   if (depth === 0 && level.items.length > 0 && means(text, 'changes the count') && shapesEnds(c, level))
     return undefined;
   if (takeColoursAsSet(c) || takeColourInRow(c)) return undefined;
-  if (sees(c, 'over', ',') && ribOver(c, level)) return undefined;
+  if (sees(c, 'over', ',', 'rib') && ribOver(c, level)) return undefined;
   const read = readStitch(c);
   // 'turn, leaving rem sts unworked' says it twice
   const left = read?.item.is === 'stitches to' && read.item.work === 'unworked';
@@ -115,14 +119,22 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
 const ribOver = (c: Cursor, level: Level): boolean =>
   attempt(c, () => {
     takes(c, ',');
-    if (!takes(c, 'over')) return false;
+    const rib = takes(c, 'rib');
+    const [a, b] = level.items.slice(-2);
+    if (a?.is !== 'stitches' || b?.is !== 'stitches') return false;
+    const turns = (a.work === 'k' && b.work === 'p') || (a.work === 'p' && b.work === 'k');
+    if (!turns || a.times !== b.times || level.items.length - 2 < Math.max(0, level.star)) return false;
+    // 'k 13, k 1, p 1 rib to last 13 sts'
+    const goal = rib ? readGoal(c) : undefined;
+    if (goal) {
+      level.items.splice(-2, 2, { is: 'group to', items: [a, b], goal });
+      return true;
+    }
+    if (!takes(c, 'over') && !rib) return false;
     takes(c, 'the');
     takes(c, 'next', 'first', 'last');
     const n = takeWhole(c);
-    const [a, b] = level.items.slice(-2);
-    if (n === undefined || !takeSts(c) || a?.is !== 'stitches' || b?.is !== 'stitches') return false;
-    const turns = (a.work === 'k' && b.work === 'p') || (a.work === 'p' && b.work === 'k');
-    if (!turns || a.times !== b.times || level.items.length - 2 < Math.max(0, level.star)) return false;
+    if (n === undefined || !takeSts(c)) return false;
     const span = a.times + b.times;
     const rest = n % span;
     if (n < span || (rest !== 0 && rest !== a.times)) return false;
@@ -167,6 +179,8 @@ function addStitch(c: Cursor, level: Level, { item, bare }: ReadItem): Fault | u
       level.items.push({ is: 'stitches to', work: item.work, goal: END });
       return undefined;
     }
+    // 'k 1, p 1, across row'
+    if (seesPhrase(c, ', across the? row|all')) takes(c, ',');
     const goal = readGoal(c);
     if (goal) return addWithGoal(level, item, goal);
   }

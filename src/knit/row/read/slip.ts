@@ -72,6 +72,11 @@ function takeMoved(c: Cursor): 'sl wyif' | 'sl wyib' | undefined {
   return front ? 'sl wyif' : 'sl wyib';
 }
 
+function takeBack(c: Cursor): ReturnType<typeof takeMoved> {
+  takes(c, ',');
+  return takeMoved(c);
+}
+
 /** 'yarn to front, sl 1, yarn to back', 'with yarn in front sl 1': where the yarn lies meanwhile; no stitch is made of it. */
 export const readMovedSlip = (c: Cursor): ReadItem | undefined =>
   attempt(c, () => {
@@ -82,7 +87,7 @@ export const readMovedSlip = (c: Cursor): ReadItem | undefined =>
     const slipped = readSlip(c)?.item;
     if (slipped?.is !== 'stitches' || slipped.work !== 'sl') return undefined;
     // 'yf, sl 1' by itself lays the yarn over the needle
-    const back = stays ? undefined : attempt(c, () => (takes(c, ',') || true) && takeMoved(c));
+    const back = stays ? undefined : attempt(c, () => takeBack(c));
     if (!stays && (back === undefined || back === work)) return undefined;
     return { item: { ...slipped, work } };
   });

@@ -1,5 +1,5 @@
 import { allOf } from './counted-edge.ts';
-import { attempt, type Cursor, isWord, peek, seesPhrase, takeAnyPhrase, takes } from './cursor.ts';
+import { ahead, attempt, type Cursor, isWord, peek, seesPhrase, takeAnyPhrase, takes } from './cursor.ts';
 import { readCount, readGoal, takeSts } from './goal.ts';
 import { counted, type ReadItem } from './plain.ts';
 
@@ -29,6 +29,7 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
     if (seesPhrase(c, 'in back|front')) return undefined;
     if (!takes(c, 'work', 'working', 'patt', 'rib', 'cont', 'in', 'keeping', 'as')) return undefined;
     skipEstablished(c);
+    attempt(c, () => takeAnyPhrase(c, 'in? st st') && ahead(c, () => readGoal(c) !== undefined));
     const rib = isWord(c.tokens[start], 'rib') ? { rib: true } : {};
     const beside = readBesideGap(c);
     if (beside !== undefined) return { item: { is: 'stitches', work: 'patt', times: beside, ...rib } };

@@ -245,6 +245,8 @@ export interface Track {
   readonly edge: (part: PartBuild) => 'both' | Edge;
   readonly change: number;
   readonly beats: readonly Beat[];
+  /** how its rows are worked, where the text spells it */
+  readonly items?: readonly Item[] | undefined;
   beat: number;
   doneInBeat: number;
   /** rows until the next shaping row, counting it */

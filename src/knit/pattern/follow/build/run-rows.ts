@@ -1,5 +1,7 @@
 import type { Fault } from '../../../fault.ts';
+import type { Item } from '../../../row/read/notation.ts';
 import type { Build, Edit, MadeRow, PartBuild, Shaped, Track } from './build.ts';
+import { countDiffers } from './compare.ts';
 import { makeFabricRow } from './fabric-row.ts';
 import { holeRow } from './holes.ts';
 import { makeWrittenRow } from './make-row.ts';
@@ -47,11 +49,28 @@ export function evenRows(build: Build, part: PartBuild, n: number, kind: MadeRow
   return undefined;
 }
 
+/** A row of a shaping as the text spells it: it changes the count by as much. */
+function spelledRow(
+  build: Build,
+  part: PartBuild,
+  edits: readonly Shaped[],
+  items: readonly Item[],
+): Fault | undefined {
+  const wanted = edits.reduce((sum, { change }) => sum + change, part.live);
+  const wrong = makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part));
+  settleBackground(build, part);
+  return wrong ?? (part.live === wanted ? undefined : countDiffers(wanted, part.live));
+}
+
 /** Works a shaping to its end. */
 export function runTrack(build: Build, part: PartBuild, track: Track): Fault | undefined {
   let rows = 0;
   while (!track.ended && part.live > 0 && rows < MOST_ROWS) {
-    const wrong = row(build, part, nextEdits(track, part), 'shape');
+    const edits = nextEdits(track, part);
+    const wrong =
+      edits.length > 0 && track.items
+        ? spelledRow(build, part, edits, track.items)
+        : row(build, part, edits, 'shape');
     if (wrong) return wrong;
     settleTrack(track, part);
     rows += 1;

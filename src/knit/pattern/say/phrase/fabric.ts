@@ -61,7 +61,7 @@ function readKnown(c: Cursor): FabricSaid | undefined {
 /** 'k1, p1 rib', 'rib of k2, p2', '2 x 2 rib', 'single rib'. */
 const readRib = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
-    const ahead = takeAnyPhrase(c, 'rib of', 'rib , as foll :', 'rib (', 'rib');
+    const ahead = takeAnyPhrase(c, 'rib of', 'rib , as foll :', 'rib ,? (', 'rib');
     const bracket = takes(c, '(', '[') || took(c, '(');
     const face = readFace(c);
     if (face !== '') {
