@@ -28,18 +28,22 @@ export function doButtonholes(build: Build, said: Said, ahead: readonly AnySaid[
 
 export function layHoles(build: Build, piece: PieceBuild, part: PartBuild, said: Said): Fault | undefined {
   const { beats, items, words = '' } = said;
-  if (beats.length === 0 || isByLengths(build, part, beats)) return fault('place not known');
+  if (beats.length === 0) return fault('place not known');
+  const measured = isByLengths(build, part, beats);
   if (items) build.hole = { rows: [items], side: 'RS', fabric: part.fabric };
   const first = part.rows.length;
   const height = rowHeight(build, part);
   const last = part.rows.map(({ hole, before, after }) => hole === true && before >= after).lastIndexOf(true);
-  const at = offsets(
-    beats.map((beat) => inRows(beat, height)),
-    nextSide(part),
-    last < 0 ? undefined : first - last,
-  ).map((i) => first + i);
+  const since = last < 0 ? undefined : first - last;
+  const inTurn = beats.map((beat, i) => {
+    const turn = inRows(beat, height);
+    // 'after the first 2 cm': the row behind them, on the right side
+    const after = i === 0 && beat.everyMm !== undefined && beat.times === 1 && beats.length > 1;
+    return after ? { ...turn, first: turn.every + (nextSide(part) === 'RS' ? 1 : 0) } : turn;
+  });
+  const at = measured ? [] : offsets(inTurn, nextSide(part), since).map((i) => first + i);
   const counted = beats.at(-1)?.times !== undefined;
-  part.holes = { at, words, line: build.line, counted, part, piece, note: undefined };
+  part.holes = { at, words, line: build.line, counted, measured, part, piece, note: undefined };
   build.holes.push(part.holes);
   return undefined;
 }
@@ -73,11 +77,11 @@ function offsets(beats: readonly Beat[], side: Side, since: number | undefined):
 /** What was asked for and lies in no row: told where it was said. */
 export function tellHoles({ holes }: Build): void {
   for (const one of holes) {
-    const { at, counted, part, line, note } = one;
+    const { at, counted, measured, words, part, line, note } = one;
     const end = Math.min(part.rows.length, holesEnd(one));
     // the row that binds all off has none
     const missed = at.some((i) => (counted || (i < end && part.rows[i]?.after !== 0)) && !part.rows[i]?.hole);
-    const none = !at.some((i) => part.rows[i]?.hole);
+    const none = measured ? !part.rows.some(({ own }) => own === words) : !at.some((i) => part.rows[i]?.hole);
     if (missed || none) note?.faults.push({ ...fault('place not known'), at: { line } });
   }
 }

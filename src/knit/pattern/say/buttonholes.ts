@@ -14,7 +14,7 @@ import {
 } from '../../row/read/cursor.ts';
 import { readRow } from '../../row/read/row.ts';
 import type { Beat } from './how-far.ts';
-import { readBeats } from './phrase/beats.ts';
+import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readLength } from './phrase/measure.ts';
 import type { Statement } from './statement.ts';
 
@@ -30,8 +30,12 @@ export const readButtonholes = (c: Cursor): Statement | undefined =>
       takes(c, ')');
       return { is: 'buttonholes', beats: [], omitted: true };
     }
+    // 'on next row and every 10th row thereafter make a buttonhole'
+    const before = readBeatsBefore(c);
+    if (before.length > 0) takes(c, ',');
     const n = readMade(c);
     if (n === undefined) return undefined;
+    takeInset(c);
     takeAnyPhrase(c, 'in the? same way|manner', 'as before|above|given|set|on');
     takeAnyPhrase(
       c,
@@ -39,17 +43,18 @@ export const readButtonholes = (c: Cursor): Statement | undefined =>
       'on|in|at|along the? button|buttonhole border|band',
       'on|in|at|along the? right|left? front',
     );
+    takeInset(c);
     // 'work buttonhole as follows: …' is the row itself
     if (c.at < c.end && seesPhrase(c, ',? as|thus|:')) return undefined;
     // '3 in all' would be inches
     const inner = { ...c, end: untilMade(c) };
-    const beats = readWhere(inner) ?? [];
+    const beats = before.length > 0 ? before : (readWhere(inner) ?? []);
     takeTo(c, inner.at);
     const last = beats.at(-1);
     const made = takeUntilMade(c);
-    const before = beats.slice(0, -1).reduce((sum, { times = 0 }) => sum + times, 0);
+    const earlier = beats.slice(0, -1).reduce((sum, { times = 0 }) => sum + times, 0);
     const ends =
-      made === undefined ? (last?.times === undefined && n > 0 ? n : undefined) : Math.max(0, made - before);
+      made === undefined ? (last?.times === undefined && n > 0 ? n : undefined) : Math.max(0, made - earlier);
     const items =
       beats.length > 0 && takeAnyPhrase(c, 'as foll :|,|-', 'thus :|,|-') ? readRow(c) : undefined;
     if (items && !items.ok) return undefined;
@@ -82,8 +87,29 @@ const readMade = (c: Cursor): number | undefined =>
 const readWhere = (c: Cursor): readonly Beat[] | undefined =>
   attempt(c, () => {
     takes(c, ',');
-    const beats = readApart(c) ?? readRowsNamed(c) ?? readBeats(c);
+    const beats = readApart(c) ?? readAfter(c) ?? readRowsNamed(c) ?? readBeats(c);
     return beats.length > 0 ? beats : undefined;
+  });
+
+/** ', 3 sts in from front edge,': where in the row is said by her words. */
+const takeInset = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, ',');
+    if (takeWhole(c) === undefined || !takeAnyPhrase(c, 'sts|st in? from the? front|center|same? edge'))
+      return false;
+    takes(c, ',');
+    return true;
+  });
+
+/** 'after the first ½ in and every 2 in thereafter'. */
+const readAfter = (c: Cursor): Beat[] | undefined =>
+  attempt(c, () => {
+    if (!takeAnyPhrase(c, 'after the? first', 'after the? 1 st')) return undefined;
+    const everyMm = readLength(c);
+    takes(c, 'and', ',');
+    takes(c, 'again', 'then');
+    const beats = everyMm === undefined ? [] : readBeats(c);
+    return beats.length === 1 ? [{ every: 1, everyMm: everyMm as number, times: 1 }, ...beats] : undefined;
   });
 
 /** '2 in apart'. */

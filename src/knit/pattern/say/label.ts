@@ -42,7 +42,10 @@ export const readLabel = (c: Cursor): Label | undefined =>
     if (!takes(c, ':', '.', '-', '=') && !looksLikeRow(c)) return undefined;
     const later = side ?? sideAfter(c);
     takes(c, ':', '-');
-    return later === undefined ? label : { ...label, side: later };
+    // 'Next row: make buttonhole, k 2, yo, …'
+    const hole = attempt(c, () => takeAnyPhrase(c, 'make|work? a|the? buttonhole :|,|-') && looksLikeRow(c));
+    const name = hole ? { name: 'buttonhole' } : {};
+    return { ...label, ...name, ...(later === undefined ? {} : { side: later }) };
   });
 
 const sideAfter = (c: Cursor): 'RS' | 'WS' | undefined =>
@@ -199,7 +202,7 @@ const buttonhole = (c: Cursor): Label | undefined =>
     takes(c, 'a', 'the', 'first', 'next');
     if (!takes(c, 'buttonhole')) return undefined;
     takePhrase(c, ROWS);
-    takeAnyPhrase(c, 'on|in the? next row');
+    takeAnyPhrase(c, 'on|in the? next row', 'on|in|over the? next 2 rows');
     return (takeAnyPhrase(c, 'as foll', 'thus') || took(c, 'row') || sees(c, ':')) && sees(c, ':', ',')
       ? { rows: [], name: 'buttonhole' }
       : undefined;

@@ -27,6 +27,7 @@ import type { Said, Statement } from './statement.ts';
 /** What makes no row: seams, pressing, breaking the yarn, markers at the edge. */
 export const readNote = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    if (seesPhrase(c, '( to make')) takes(c, '(');
     const word = peekWord(c);
     if (takeAnother(c)) return { is: 'note', about: 'another' };
     if (takeAnyPhrase(c, 'break|cut|fasten off? the? yarn|wool|thread', 'break|cut|fasten off?')) {

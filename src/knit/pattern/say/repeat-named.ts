@@ -9,6 +9,7 @@ import {
   takes,
   took,
 } from '../../row/read/cursor.ts';
+import { readTimes } from '../../row/read/goal.ts';
 import { means } from '../../row/read/meanings.ts';
 import { rowName } from './label.ts';
 import { readBeats } from './phrase/beats.ts';
@@ -30,6 +31,10 @@ const readNamed = (c: Cursor): Statement | undefined =>
           takes(c, ',');
           const beats = readBeats(c);
           if (beats.length > 0) return { is: 'repeat named', name, beats };
+          // 'repeat buttonhole row once more.'
+          const { n = 1 } = readTimes(c) ?? {};
+          if (name === 'buttonhole' && n === 1 && (c.at >= c.end || sees(c, '.', ';')))
+            return { is: 'repeat named', name, beats: [{ first: 1, every: 1, times: 1 }] };
         }
       }
     }

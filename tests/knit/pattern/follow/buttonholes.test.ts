@@ -144,7 +144,7 @@ Make 5 buttonholes, the first 2 cm from lower edge, the rest spaced evenly.
   > ✗ place not known @3:1
 Following buttonholes are made 5 cm apart.
   > 20
-  > ✗ place not known @4:1
+  > ✗ place not known @4
 K 2 rows.
   > 20 Piece/body 9 RS knit · WS knit
   > = Piece, other, 1 to make, lines 2 5

@@ -16,7 +16,7 @@ describe('buttonholes in rows to come', () => {
       Make a buttonhole every 14th row {as follows:|thus:} k2, yo, k2tog, k to end → buttonholes: beats [{every 14}], items 'k ×2, yo, k2tog, k to {left 0}'
       Make 5 buttonholes{, the first 2 cm from edge, the rest spaced evenly| evenly spaced|} → buttonholes: beats []
       {Omitting|Omit|Without} {the |}{buttonholes|button-holes|button holes} → buttonholes: beats [], omitted
-      {Buttonholes|The buttonholes|Following buttonholes} are {made|worked} after the first 1 cm and every 5 cm thereafter until 7 in all are made → buttonholes: beats []
+      {Buttonholes|The buttonholes|Following buttonholes} are {made|worked} after the first 1 cm and every 5 cm thereafter until 7 in all are made → buttonholes: beats [{every 1, everyMm 10, times 1}; {every 1, everyMm 50, times 6}]
       Rep buttonhole row every 6th row twice more → repeat named: name buttonhole, beats [{every 6, counted, times 2, further}]
       {Work|Make} buttonhole as follows: k2, bo 2, k to end → row: label {rows [], name buttonhole}, items 'k ×2, bo ×2, k to {left 0}'
       On next row make a buttonhole: k2, bo 2, k to end → row: label {rows [], name buttonhole}, items 'k ×2, bo ×2, k to {left 0}'

@@ -278,6 +278,8 @@ export interface Holes {
   readonly words: string;
   readonly line: number;
   readonly counted: boolean;
+  /** said in lengths where nobody knows the rows: she measures for them as she does for the stretch */
+  readonly measured: boolean;
   readonly part: PartBuild;
   readonly piece: PieceBuild;
   note: LineNotes | undefined;

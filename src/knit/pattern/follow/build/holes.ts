@@ -11,8 +11,10 @@ export function holesEnd({ piece, part }: Holes): number {
 }
 
 /** The words of a buttonhole that is due in the part's next row. */
-export const holeDue = ({ holes, rows }: PartBuild): string | undefined =>
-  holes?.at.includes(rows.length) && rows.length < holesEnd(holes) ? holes.words : undefined;
+export const holeDue = ({ holes, rows }: PartBuild, stretch = false): string | undefined =>
+  holes && (holes.measured ? stretch : holes.at.includes(rows.length)) && rows.length < holesEnd(holes)
+    ? holes.words
+    : undefined;
 
 /** The part's next row as the text spelled it, where it makes a buttonhole, or closes one. */
 export function holeRow(build: Build, part: PartBuild): readonly Item[] | undefined {

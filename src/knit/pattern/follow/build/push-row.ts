@@ -62,7 +62,10 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
   part.yarn = yarnOf(part, how.kind === 'stretch');
   build.cells += part.live + 20;
   // a buttonhole that nobody spelled is said in the row's own words
-  const hole = how.own === undefined && isPlain(how.items) && after === part.live ? holeDue(part) : undefined;
+  const hole =
+    how.own === undefined && isPlain(how.items) && after === part.live
+      ? holeDue(part, how.kind === 'stretch')
+      : undefined;
   const plain =
     how.items && how.own === undefined && after === part.live ? keepLooks(part, steps, side) : undefined;
   part.rows.push({

@@ -80,7 +80,7 @@ const readNumberedRows = (c: Cursor): Beat[] | undefined =>
       takes(c, ',');
       takes(c, 'and');
     }
-    if (numbers.length < 3 || !takes(c, 'rows')) return undefined;
+    if (numbers.length < 3 || !takes(c, 'rows', 'row')) return undefined;
     return numbers.slice(1).map((n, i) => {
       const every = n - (numbers[i] as number);
       return { ...(i === 0 ? { first: n } : {}), every, times: 1 };
