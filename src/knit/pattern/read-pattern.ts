@@ -14,6 +14,7 @@ import { recipeOf, titled } from './follow/build/to-recipe.ts';
 import { runFlow } from './follow/flow.ts';
 import { closePiece } from './follow/other-side.ts';
 import { flushCycle } from './follow/row.ts';
+import { slipFirst } from './follow/slips.ts';
 import { type Flow, flowOf, tokensOfLines } from './say/flow.ts';
 import { logicalLines } from './text/lines.ts';
 import { headingLine } from './text/size-line.ts';
@@ -148,7 +149,10 @@ function followed(options: ReadOptions, flow: readonly Flow[], freshly: () => Li
     const notes = freshly();
     runFlow(build, flow, notes, options.gauge !== undefined);
     if (build.piece) finish(build, build.piece);
-    if (counts.found.size === 0) return { build, notes };
+    if (counts.found.size === 0) {
+      slipFirst(build);
+      return { build, notes };
+    }
     known = new Map([...known, ...counts.found]);
   }
 }

@@ -44,6 +44,7 @@ type OnNeedle = Exclude<
       | 'star'
       | 'yarn'
       | 'stripes'
+      | 'slips'
       | 'buttonholes'
       | 'repeat from stars'
       | 'next side';

@@ -14,6 +14,7 @@ import { doNeedle } from './needle.ts';
 import { doOnNeedle } from './on-needle.ts';
 import { doPickUp } from './pick-up.ts';
 import { doRowOrDefine } from './row-or-define.ts';
+import { doSlips } from './slips.ts';
 import { doStripes, listDiffers } from './stripes.ts';
 /** Does what a statement says; the statements after it help to tell a short row from a divided neck. */
 export function doStatement(build: Build, said: Said, ahead: readonly Said[]): Fault | undefined {
@@ -42,6 +43,8 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       return undefined;
     case 'buttonholes':
       return doButtonholes(build, statement, ahead);
+    case 'slips':
+      return doSlips(build, statement);
     case 'stripes':
       return doStripes(build, statement);
     case 'turn':

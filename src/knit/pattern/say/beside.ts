@@ -77,6 +77,7 @@ function isSaidOf(statement: Statement, rows: Statement, c: Cursor, at: number):
     case 'yarn':
       return !parted(c, at);
     case 'next side':
+    case 'slips':
       return true;
     case 'buttonholes':
       return !isWord(joint, 'then', ';');

@@ -23,6 +23,7 @@ import { readRepeatJustNamed, readRepeatRows, readRowsAgain } from './repeat-row
 import { readRepeatStars } from './repeat-stars.ts';
 import { readRows, readRowsElided } from './rows.ts';
 import { readElidedShape, readShape, readShapeThere } from './shape.ts';
+import { readSlips } from './slips.ts';
 import { readStars } from './stars.ts';
 import { readStated } from './stated.ts';
 import type { Said, Statement } from './statement.ts';
@@ -80,6 +81,8 @@ const CONSTRUCTS: readonly Construct[] = [
   // '(24 sts)' would be a group of stitches in a row
   readStated,
   readAtTheSameTime,
+  // 'slip the first st of every row' would be a row
+  readSlips,
   // 'these 2 rows form rib' would be a note
   readNamedRows,
   // 'when piece measures 10 cm, …' would be a note

@@ -1,12 +1,16 @@
 import { ahead, type Cursor, isWord, sees, seesPhrase, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { readSlips } from './slips.ts';
 import type { Said } from './statement.ts';
 import { rowsSaid } from './while-rows.ts';
 
 /** 'On all WS rows: k1, p to end': how rows to come are worked; no row of its own. */
 export const standingOrder = (c: Cursor): boolean =>
+  ahead(c, () => readSlips(c)) === undefined && isStanding(c);
+
+const isStanding = (c: Cursor): boolean =>
   seesPhrase(c, 'the? first st in|of|on every|each row should|is|must') ||
-  seesPhrase(c, 'sl the? first st in|of|on every|each row') ||
+  seesPhrase(c, 'sl the? first st in|of|on every|each rs|ws? row') ||
   seesPhrase(c, '(? always sl') ||
   ahead(
     c,

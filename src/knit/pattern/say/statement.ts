@@ -194,6 +194,8 @@ export type Statement =
       readonly omitted?: true;
       readonly words?: string;
     }
+  /** 'always slip the first st': how every row begins from here on, and ends */
+  | { readonly is: 'slips'; readonly work: 'sl' | 'sl wyif'; readonly last?: 'k' | 'p' }
   /** 'with B': what comes next is worked in that yarn */
   | { readonly is: 'yarn'; readonly name: string }
   /** rows just worked get a name: 'these 2 rows form rib' */

@@ -50,12 +50,10 @@ Right side facing cast off.
 
 ### a standing order and a comment make no rows and are told
 Slip the first st of every row.
-  > own words
-  > ✗ stitch or repeat expected @1:1 column 1
 Cast on 6 sts.
   > →6
 K 2 rows.
-  > 6 Piece/body 1 RS knit · WS knit
+  > 6 Piece/body 1 RS sl1, knit to end · WS sl1, knit to end
 (Work 3 buttonholes on the other front.)
   > 6
   > ✗ place not known @4:1
@@ -95,6 +93,6 @@ K 1 row.
   > 6 Piece/body 1 RS knit
   > = Piece, other, 1 to make, lines 2
   > =   body from {castOn 6}, RS: 1 stocking 3.25 mm; hold
-`),
+    `),
   )('$title', expectAnnotated);
 });

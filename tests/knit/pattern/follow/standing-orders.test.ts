@@ -35,13 +35,11 @@ Note: Keep 4 sts at each end in garter st throughout.
 Cast on 12 sts.
   > →12
 Work 4 rows in st st, always slipping the first st of every row.
-  > own words 12 Piece/body 1 RS knit · WS purl · RS knit · WS purl
-  > ✗ stitch or repeat expected @3:23 column 23
+  > 12 Piece/body 1 RS sl1, knit to end · WS sl1, purl to end · RS sl1, knit to end · WS sl1, purl to end
 (Always slip the first st.)
-  > own words 12
-  > ✗ stitch or repeat expected @4:1 column 1
+  > 12
 K 2 rows.
-  > 12 Piece/body 5 RS knit · WS knit
+  > 12 Piece/body 5 RS sl1, knit to end · WS sl1, knit to end
   > = Piece, other, 1 to make, lines 3 5
   > =   body from {castOn 12}, RS: 6 stocking 4 mm; hold
 

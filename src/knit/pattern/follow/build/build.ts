@@ -9,6 +9,8 @@ import type { FabricState, Face } from './fabric-state.ts';
 import type { Announced, Counts, LineNotes } from './notes.ts';
 import type { SectionBuild, ToldSection } from './section.ts';
 
+type Slips = Extract<Statement, { is: 'slips' }>;
+
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
   gauge: MeasuredGauge | undefined;
@@ -41,6 +43,8 @@ export interface Build {
   inHole: boolean;
   /** buttonholes of the piece that is followed are left out; whether there were any, and rows that nobody called so and may be some */
   omits: { met: boolean; doubt: boolean } | undefined;
+  /** how every row begins, of a piece or of all of them */
+  slips: { readonly said: Slips; readonly piece: PieceBuild | undefined } | undefined;
   /** the stripes that the text told of last, and those of every piece that is begun */
   stripes: readonly Stripe[] | undefined;
   striped: readonly Stripe[] | undefined;
@@ -212,6 +216,8 @@ export interface MadeRow {
   readonly borders: Borders;
   readonly yarn: string | undefined;
   readonly fabricRow: number;
+  /** its first stitch is slipped */
+  readonly slips?: Slips;
   /** the knitter's own words, where the text was not understood */
   own?: string;
   /** the part before the row, to take it back */

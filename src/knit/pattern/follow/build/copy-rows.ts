@@ -69,6 +69,7 @@ export function copyRows(
     if (made.kind === 'stretch') part.closed = part.closed || from.rows[i - 1]?.kind !== 'stretch';
     const wrong = copyRow(build, part, made, edits, how);
     if (wrong) return wrong;
+    if (made.slips) Object.assign(part.rows.at(-1) as MadeRow, { slips: made.slips });
     if (part.live === 0) return undefined;
   }
   return undefined;

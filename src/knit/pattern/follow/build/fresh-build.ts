@@ -32,6 +32,7 @@ export function freshBuild({ gauge, needle = 4, stretches = {}, counts = noCount
     holesNext: undefined,
     inHole: false,
     omits: undefined,
+    slips: undefined,
     stripes: undefined,
     striped: undefined,
     announced: undefined,

@@ -84,6 +84,7 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
     ...(how.items === undefined ? {} : { items: how.items }),
     ...(how.own === undefined ? {} : { own: how.own }),
     ...(hole === undefined ? {} : { own: hole, hole: true }),
+    ...slipsOf(build),
   });
   if (rememberHole(build, part, how.items)) Object.assign(part.rows.at(-1) as MadeRow, { hole: true });
   openSection(build, part);
@@ -95,6 +96,9 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
   if (how.advance) part.fabricRow += 1;
   return undefined;
 }
+
+const slipsOf = ({ slips, piece }: Build): Pick<MadeRow, 'slips'> =>
+  slips !== undefined && (slips.piece === undefined || slips.piece === piece) ? { slips: slips.said } : {};
 
 /** A row of the fabric, or 'knit' to its end. */
 const isPlain = (items: readonly Item[] = []): boolean =>
