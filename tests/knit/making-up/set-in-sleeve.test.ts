@@ -71,3 +71,24 @@ describe('a set-in sleeve', () => {
     expect(steps.find(({ kind }) => kind === 'sleeve seams')).toMatchObject({ rows: 10 });
   });
 });
+
+describe('a sleeve that narrows from its hem, no section of which is called a cap', () => {
+  const cap = [
+    ...underarm(1),
+    { kind: 'edge', edge: 'both', by: -1, rows: [3, 5, 7], inset: 1, lean: 'mirrored' } as const,
+  ];
+  const bell = piece('Sleeve', 26, [
+    section('lower', 10, [
+      { kind: 'edge', edge: 'both', by: -1, rows: [3, 5, 7], inset: 1, lean: 'mirrored' },
+    ]),
+    section('upper', 8, cap),
+  ]);
+  const made = makingUp({ name: 'Small', pieces: [...pieces.slice(0, 2), bell] });
+  const steps = made.ok ? made.value : [];
+
+  it('is set in from where stitches are bound off at the underarm, not from where it begins to narrow', () => {
+    const set = steps.find(({ kind }) => kind === 'set in sleeves');
+    if (set?.kind !== 'set in sleeves') throw new Error('no sleeve is set in');
+    expect(set.topMm).toBeCloseTo(2 * 4 * Math.sqrt(4 ** 2 + 6 ** 2) + 12 * 4, 6);
+  });
+});

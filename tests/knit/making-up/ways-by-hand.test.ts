@@ -59,6 +59,14 @@ describe('sections along an edge', () => {
     expect(namesAlong(top)).toEqual([]);
   });
 
+  it('none where all of it is bound off: a level stretch has no rows to be longer by', () => {
+    const level = armhole.laid.map((one) => ({
+      ...one,
+      bits: one.bits.map((bit) => ({ ...bit, level: true as const })),
+    }));
+    expect(namesAlong({ ...armhole, laid: level })).toEqual([]);
+  });
+
   it('plain ones before shaped ones, however short', () => {
     // the side: four rows of rib and six of the body are plain; of a sleeve two of rib, and eight that widen
     const [body] = linesOf(seamsOf('side', shaped)[0]);
@@ -135,6 +143,19 @@ describe('rows that may bring two edges together', () => {
     expect(ways('Front')).toEqual([['Back 1 Back 1 body by -4'], ['Back 1 Back 0 rib by -4']]);
     expect(ways('Sleeve')).toEqual([]);
     expect([...rowWays([], new Set(['Back']))]).toEqual([]);
+  });
+
+  it('below a neck before beside it where a whole edge is to be level, the longest first elsewhere', () => {
+    const [one] = seamsOf('armhole', straight);
+    const [top, armhole] = linesOf(one);
+    const front = { ...armhole, laid: armhole.laid.filter(({ stretch }) => stretch.piece === 'Front') };
+    const worked = { ...one, lines: [top, front] } as unknown as WorkedJoint;
+    const order = (kind: string) =>
+      [...rowWays([broken(worked, { ...seam, kind } as unknown as Consequence)], new Set(['Sleeve']))].map(
+        ([edit]) => edit?.kind === 'rows' && edit.part,
+      );
+    expect(order('level')).toEqual(['Body', 'Right']);
+    expect(order('seam')).toEqual(['Right', 'Body']);
   });
 
   it('of a pair: as many as the changed one has more', () => {

@@ -39,6 +39,20 @@ describe('the making up of a pattern in words of others (sentences of our own, i
     expect([...told('Finishing: Sew side seams. Set in sleeves.').told.seams]).toEqual(['side', 'armhole']);
   });
 
+  it.each([
+    [true, 'Making up instructions'],
+    [true, 'Finishing the garment'],
+    [true, 'To finish'],
+    [true, 'FINISHING THE WHOLE GARMENT NOW'],
+    [false, 'Finishing the garment now'],
+    [false, 'Finishing the whole garment now: it is quick'],
+    [false, 'To make up this garment in wool'],
+    [false, 'To wear it'],
+    [false, 'Make up'],
+  ])('is under a heading (%s): %s', (is, heading) => {
+    expect([...told(heading, 'Sew side seams.').told.seams]).toEqual(is ? ['side'] : []);
+  });
+
   it('what is not understood of it is kept as it stands, what belongs to another section is not', () => {
     const found = told(
       'FINISHING',
@@ -76,6 +90,53 @@ describe('a read pattern is joined as its text tells', () => {
   it('figures with which less would meet are not taken: it is proposed from the pieces, and told', () => {
     const read = readPattern([...text, 'MAKING UP', 'Sew side seams: 12 rows to 12 rows.'].join('\n'));
     expect(joinedAsTold(read)).toEqual({ unread: ['Sew side seams: 12 rows to 12 rows'] });
+  });
+
+  const sewn = (of: string, lines: readonly string[]) =>
+    (joinedAsTold(readPattern(lines.join('\n'))).joints ?? []).flatMap((joint) =>
+      joint.kind === 'seam' && joint.of === of ? [joint.a[0], joint.b[0]] : [],
+    );
+
+  it('each sleeve is sewn in by itself', () => {
+    const caps = sewn('armhole', [...text, 'MAKING UP', 'Sew shoulder seams.', 'Set in sleeves.']);
+    expect(caps.filter((one) => one?.piece === 'Sleeve').map((one) => one?.make)).toEqual([1, 2]);
+  });
+
+  it('two fronts that are mirror images are sewn to the back at one edge each, and have their neck at the other', () => {
+    const body = (stitches: number, top: readonly string[]) => [
+      `Cast on ${stitches} sts.`,
+      'Row 1 (RS): Knit.',
+      'Row 2 (WS): Purl.',
+      'Rep rows 1 and 2 4 times more.',
+      ...top,
+      'Row 14 (WS): Purl.',
+      'Rep rows 13 and 14, 3 times more.',
+      'Bind off all sts.',
+      '',
+    ];
+    const lines = [
+      'BACK',
+      ...body(40, [
+        'Row 11 (RS): Bind off 4 sts, knit to end. (36 sts)',
+        'Row 12 (WS): Bind off 4 sts, purl to end. (32 sts)',
+        'Row 13 (RS): Knit.',
+      ]),
+      'FRONT (make 2, the second as a mirror image)',
+      ...body(20, [
+        'Row 11 (RS): Bind off 4 sts, knit to end. (16 sts)',
+        'Row 12 (WS): Purl.',
+        'Row 13 (RS): Knit to last 3 sts, k2tog, k1. (15 sts)',
+      ]),
+      'MAKING UP',
+      'Sew shoulder seams.',
+      'Sew side seams: 10 rows to 10 rows.',
+    ];
+    expect(sewn('side', lines).map((one) => `${one?.piece} ${one?.make} ${one?.edge}`)).toEqual([
+      'Front 1 right',
+      'Back 1 left',
+      'Front 2 left',
+      'Back 1 right',
+    ]);
   });
 
   it('a seam that it names and that no piece has is told, not passed over', () => {

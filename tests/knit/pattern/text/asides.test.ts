@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { withoutAsides } from '../../../../src/knit/pattern/text/asides.ts';
 import { lex } from '../../../../src/knit/row/read/lex.ts';
+import { table } from '../table.ts';
 
 const without = (text: string): string =>
   withoutAsides(lex(text))
@@ -98,5 +99,52 @@ describe('the side of a row in brackets', () => {
         .map(({ text: word }) => word)
         .join(' '),
     );
+  });
+});
+
+/** The same table with more than one way of saying a line: common practice, no published source. */
+describe('what changes no count and no row', () => {
+  it.each(
+    table(`
+      K 40, {including|counting|incl} the st on the needle, k2 → k 40 , k 2
+      K 40, including 1 st on right needle, k2 → k 40 , k 2
+      K 40, including 2 sts on the needle, k2 → k 40 , including 2 sts on the needle , k 2
+      Cast off {|very |quite |fairly |rather |very very }{loosely|tightly|firmly}{| and evenly| but firmly| and loosely| but evenly| and firmly} 3 sts → cast off 3 sts
+      Cast off {quite|very} 3 sts → cast off QUITE 3 sts
+      Cast off loosely {or|,} evenly 3 sts → cast off OR evenly 3 sts
+      At beg of {next|foll} (RS) row k → at beg of NEXT rs row k
+      At beg of {next|foll} (WS) rows k → at beg of NEXT ws rows k
+      At beg of {Next|every} (RS) row k → at beg of NEXT ( rs ) row k
+      At beg of next {(RS) sts|[RS] row|(RS row} k → at beg of next SIDE k
+      Beg with a k (RS) row, k → beg with a k row , k
+      Beg with a p (WS) row, k → beg with a p row , k
+      Beg with a RS (k) row, k → beg with a rs row , k
+      Beg with a WS (p) row, k → beg with a ws row , k
+      Beg with a {k (WS)|p (RS)|WS (k)|RS (p)} row, k → beg with a BOTH row , k
+      Dec 1 ({dec|inc} {on lower edge|at neck|made}) again → dec 1 again
+      Dec 1 (dec on 2 edges) again → dec 1 ( dec on 2 edges ) again
+      Dec 1 ({keeping|keep} one edge {even|straight}) again → dec 1 again
+      Dec 1 (keeping one edge flat) again → dec 1 ( keeping one edge flat ) again
+      Dec 1 (24 {rows|row|rib rows|patt rows|pattern rows|border rows} {in all|altogether|total}), k → dec 1 , k
+      Dec 1 (24 rows), k → dec 1 ( 24 rows ) , k
+      Dec 1 (24 sts in all), k → dec 1 ( 24 sts in all ) , k
+      Dec 1 (24 wide rows in all), k → dec 1 ( 24 wide rows in all ) , k
+      15 in (when {stretched|slightly|pressed|blocked}{| out| to size}) k → 15 in k
+      15 in (when {dry|worn} to size) k → 15 in ( when DRY to size ) k
+      Dec 1 ({once|twice|worked} at each side) again → dec 1 again
+      Dec 1 (twice) again → dec 1 ( twice ) again
+      Dec 1 (worked 3 times) again → dec 1 ( worked 3 times ) again
+      Dec 1 (once before next dec) again → dec 1 ( once before next dec ) again
+      Work even ({armhole|armholes|piece|work|back|front|sleeve} {measures|measure|should measure|now measures|now measure|should measures} 8 in) and → work even and
+      Work even ({body|rib} measures 8 in) and → work even ( BODY measures 8 in ) and
+      Work even (armhole {will|that} measure 8 in) and → work even ( armhole WILL measure 8 in ) and
+    `),
+  )('is left out, and nothing else: $line', ({ texts, reading }) => {
+    for (const text of texts) {
+      const wanted = reading
+        .split(' ')
+        .map((word) => (/^[A-Z]+$/.test(word) ? '.+' : word.replace(/[()]/g, '\\$&')));
+      expect(without(text), text).toMatch(new RegExp(`^${wanted.join(' ')}$`));
+    }
   });
 });
