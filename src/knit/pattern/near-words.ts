@@ -50,3 +50,31 @@ export function slipsBetween(a: string, b: string): number {
     }
   return at(a.length, b.length);
 }
+
+/** Known words of four letters and more by what is left of them without one letter. */
+let byRest: ReadonlyMap<string, ReadonlySet<string>> | undefined;
+
+function wordsByRest(): ReadonlyMap<string, ReadonlySet<string>> {
+  if (byRest) return byRest;
+  const found = new Map<string, Set<string>>();
+  for (const word of knownWords()) {
+    if (word.length < 4 || !/^\p{L}+$/u.test(word)) continue;
+    for (const rest of restsOf(word)) found.set(rest, (found.get(rest) ?? new Set()).add(word));
+  }
+  byRest = found;
+  return found;
+}
+
+const restsOf = (word: string): string[] => [
+  word,
+  ...Array.from(word, (_, i) => word.slice(0, i) + word.slice(i + 1)),
+];
+
+/** The one known word that a single slip of the finger makes of it, its first letter kept; undefined where there are more. */
+export function rightSpelling(word: string): string | undefined {
+  if (word.length < 4 || isKnownWord(word)) return undefined;
+  const near = new Set<string>();
+  for (const rest of restsOf(word)) for (const one of wordsByRest().get(rest) ?? []) near.add(one);
+  const meant = [...near].filter((one) => one[0] === word[0] && slipsBetween(word, one) === 1);
+  return meant.length === 1 ? meant[0] : undefined;
+}

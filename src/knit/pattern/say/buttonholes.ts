@@ -25,7 +25,7 @@ export const readButtonholes = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     takes(c, '(');
     takes(c, 'and', 'but');
-    if (takeAnyPhrase(c, 'omit|omitting the?', 'without the?', 'with no', 'leaving out the?')) {
+    if (takeAnyPhrase(c, 'omit|omitting the?', 'without the?', 'with no', 'leave out the?')) {
       if (!takeAnyPhrase(c, ...HOLES)) return undefined;
       takes(c, ')');
       return { is: 'buttonholes', beats: [], omitted: true };

@@ -8,7 +8,7 @@ import { sentences } from '../text/sentences.ts';
 import { meantBehind, meantFor } from '../text/size-names.ts';
 import { pickSize } from '../text/sizes.ts';
 import { type OwnWords, ownWords } from './own-words.ts';
-import { readSentence } from './sentence.ts';
+import { readSpelledRight } from './spelled-right.ts';
 import type { Said } from './statement.ts';
 
 /** What the lines say, in order: instructions, and what was not understood. */
@@ -94,7 +94,7 @@ function readLine(
       continue;
     }
     const to = behind ? from + behind.to : sentence.to;
-    const read = readSentence(tokens, { from, to }, parts.length === 1);
+    const read = readSpelledRight(tokens, { from, to }, parts.length === 1);
     const words = wordsOf(line, tokens, from, sentence.to);
     for (const said of read.said) flow.push({ is: 'said', said: withWords(said, words), words, line: index });
     if (read.fault) {
