@@ -10,6 +10,20 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/knit/piece/form/twins.ts',
+    line: 'return found < 0 ? undefined : found;',
+    before: '0',
+    after: '1',
+    why: 'the first part takes its stitches from no other, so that none is its mirror image',
+  },
+  {
+    file: 'src/knit/making-up/propose.ts',
+    line: "if (joint.kind !== 'seam' || joint.of !== 'armhole' || !a || !b || b.mm === 0) return joint;",
+    before: '0',
+    after: '1',
+    why: 'no armhole is a millimetre long',
+  },
+  {
     file: 'src/store/beside/small-keep.ts',
     line: 'for (let i = 0; i < (keep?.length ?? 0); i += 1) {',
     before: '<',

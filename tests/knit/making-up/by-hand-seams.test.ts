@@ -24,6 +24,19 @@ const left = (troubles: readonly Trouble[]) =>
   troubles.flatMap((one) => (one.kind === 'forgotten' ? [`${one.rest.part} ${one.rest.edge}`] : []));
 
 describe('edges that she joins herself', () => {
+  it.each([
+    ['two ends stitch to stitch', 'top', 'start', 'stitches', [10, 10]],
+    ['two sides row to row', 'left', 'right', 'rows', [12, 12]],
+    ['an end to a side by their lengths', 'top', 'left', 'mm', [0, 0]],
+    ['a side to an end too', 'right', 'start', 'mm', [0, 0]],
+  ] as const)('%s', (_, a, b, unit, counts) => {
+    const edge = (name: string, at: typeof a | typeof b) => ({ piece: name, make: 1, part: name, edge: at });
+    const byHand = [seam('s1', edge('Pocket', a), edge('Flap', b))];
+    const made = makingUpOf({ ...standing(strip('Pocket', 12), strip('Flap', 12)), byHand });
+    const step = made.steps.find((one) => one.kind === 'join');
+    expect(step).toMatchObject({ unit, edges: counts.map((count) => ({ count })) });
+  });
+
   it('are used from then on, and a step tells of them; taken apart they are left over again', () => {
     const two = standing(strip('Pocket', 12), strip('Flap', 12));
     const before = joined(two);

@@ -80,7 +80,7 @@ const table = {
   'says nothing between stitches':
     ', ; : . - / and then end ending ends with finish finishing now to loosely firmly across row by the also again last ' +
     'next sts st thus as follows foll of is are = ! wyif wyib yb yarn back front bring turn',
-  'special in a row': 'join rejoin attach add turn w wrap end ending last instead',
+  'special in a row': 'join rejoin attach add turn w wt wrap wrapping end ending last instead',
   'joins yarn': 'join attach add',
   yarn: 'yarn ball wool skein',
   'letter of a yarn': 'a b c d e f g',

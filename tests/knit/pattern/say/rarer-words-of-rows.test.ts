@@ -7,6 +7,16 @@ import { reading } from './said.ts';
  * that goes, or stands for another, turns a line red. Columns are held by the tables of the constructs.
  */
 const lines: Readonly<Record<string, string>> = {
+  'turns and sides': `
+    K 20, {wt|w and t|w, t|wrap and turn|wrap next st and turn|wrap the next st, turn|wrap next st, turn work|wrapping next st and turning work} → row: items 'k ×20, wrap next st, {turn}'
+    Shape armholes (RS) - bind off 5 sts → heading: title {words 'shape armholes', pattern 'shape armholes', divides false}, sideOnly false, talk false, places [armhole] | next side: side RS | bind off: stitches 5
+    Shape armhole (WS): bind off 5 sts → heading: title {words 'shape armhole', pattern 'shape armhole', divides false}, sideOnly false, talk false, places [armhole] | next side: side WS | bind off: stitches 5
+    Shape armholes (here) - bind off 5 sts → ✗ stitch or repeat expected @1
+    Body (RS) - bind off 5 sts → ✗ stitch or repeat expected @1
+    K to end {(82 sts)|[82 sts]|(there are now 82 sts on the needle)} → row: items 'k to {left 0}' (82)
+    Dec 1 st every row each {end|side|edge} 4 times → shape: change -1, edge both, beats [{first 1, every 1, times 4, counted}]
+    Dec 1 st each {end|side|edge} every other row 4 times → shape: change -1, edge both, beats [{every 2, counted, times 4}]
+  `,
   label: `
     1st row (RS) k2, p2 to end → row: label {rows [1], side RS}, items '(k ×2, p ×2) to {left 0}'
     1st row of {pattern|patt|the patt|rib|the rib}: k2, p2 → row: label {rows [1]}, items 'k ×2, p ×2'
