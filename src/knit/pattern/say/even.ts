@@ -19,7 +19,7 @@ import {
 } from '../../row/read/cursor.ts';
 import type { Until } from './how-far.ts';
 import { ending } from './phrase/ending.ts';
-import { patternNamed, readFabric } from './phrase/fabric.ts';
+import { patternNamed, readBracketed, readFabric } from './phrase/fabric.ts';
 import { readOver, readThese } from './phrase/over.ts';
 import { readRowsThen } from './phrase/rows-then.ts';
 import { readUntil, skipRowsOf } from './phrase/until.ts';
@@ -73,7 +73,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
       else takes(c, 'work', 'in');
       takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
     }
-    if (verb) takeAnyPhrase(c, 'this|the panel|piece|section|part|strip in');
+    if (verb) takeAnyPhrase(c, 'this|the panel|piece|section|part|strip in', 'back and forth');
     // 'work these 8 sts in st st until …'
     const these = verb ? readThese(c) : undefined;
     // 'rib 6 rows'
@@ -81,7 +81,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const even = skipEven(c);
     const looks2 = looks ?? readBegin(c);
     const rows = readRows(c);
-    const fabric = every ?? readFabricHere(c);
+    const fabric = every ?? readFabricHere(c) ?? (ribbed && rows ? readBracketed(c) : undefined);
     if (fabric) skipAsFor(c);
     if (fabric?.is === 'rib') skipLastStitch(c);
     const first2 = first ?? readFirstStitches(c);
@@ -217,7 +217,7 @@ const readBareRib = (c: Cursor): FabricSaid | undefined =>
 /** 'knit every row', 'k each row', 'purl every row', 'knit plain'. */
 const readEveryRow = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
-    takes(c, 'work', 'and');
+    if (!takeAnyPhrase(c, 'keep on?', 'cont to?')) takes(c, 'work', 'and');
     if (takes(c, 'k', 'p', 'knitting')) {
       if (takeAnyPhrase(c, 'every|each row|rows', 'across every row', 'all rows', 'plain'))
         return { is: 'named', name: 'garter' };
@@ -249,7 +249,7 @@ const readBegin = (c: Cursor): 'k' | 'p' | undefined =>
 
 function skipEven(c: Cursor): boolean {
   let any = false;
-  while (takeAnyPhrase(c, ...EVEN)) any = true;
+  while (!seesPhrase(c, 'plain knitting') && takeAnyPhrase(c, ...EVEN)) any = true;
   return any;
 }
 

@@ -11,12 +11,14 @@ import {
 } from '../../row/read/cursor.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { ROWS } from './label.ts';
-import { skipRowsOf } from './phrase/until.ts';
+import { readUntil, skipRowsOf } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
 
 /** 'k 1 row', 'purl 3 rows', 'work 4 rows', 'k 1 row, p 1 row'. */
 export const readRows = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    const turns = readTurns(c);
+    if (turns) return turns;
     const base = readBase(c);
     if (base !== undefined) {
       if (takeAnyPhrase(c, 'back')) {
@@ -38,8 +40,22 @@ export const readRows = (c: Cursor): Statement | undefined =>
         skipRowsOf(c, 2 * n);
         return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
       }
-      if (takePhrase(c, 'next|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
+      if (takeAnyPhrase(c, 'the? next|first|second|third|fourth row', 'a row'))
+        return { is: 'rows', n: 1, items: [wholeRow(base)] };
     }
+  });
+
+/** 'Knit 1 row, purl 1 row alternately for 10 cm': from the first of them on. */
+const readTurns = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const firstLooks = takePhrase(c, 'k 1 row ,? and? p 1 row alternately?')
+      ? 'k'
+      : takePhrase(c, 'p 1 row ,? and? k 1 row alternately?')
+        ? 'p'
+        : undefined;
+    takes(c, ',');
+    const until = firstLooks && readUntil(c);
+    return until && { is: 'even', fabric: { is: 'named', name: 'stocking' }, until, firstLooks };
   });
 
 /** 'Work 4 rows A, | 4 rows B', '2 rows in B' behind other rows: as many more. */

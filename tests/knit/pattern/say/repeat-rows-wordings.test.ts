@@ -35,7 +35,8 @@ describe('repeat rows, in all its wordings,', () => {
       Then work rows 1 to 8 twice → @6 repeat rows: from 1, to 8, times 2
       Work in row 1 to 8 twice → repeat rows: from 1, to 8, times 2
       Rep rows 1 to 2, rows 3 to 4 → repeat rows: from 1, to 2 | @18 repeat rows: from 3, to 4
-      K 1 row, p 1 row{ until| alternately until| rep until} piece measures 10 cm → rows: n 1, items 'k to {left 'what follows'}' | @10 rows: n 1, items 'p to {left 'what follows'}' | @18 repeat rows: last 2, until {length, mm 100, from start}
+      K 1 row, p 1 row{ until| alternately until} piece measures 10 cm → even: fabric {named, name stocking}, until {length, mm 100, from start}, firstLooks k
+      K 1 row, p 1 row rep until piece measures 10 cm → rows: n 1, items 'k to {left 'what follows'}' | @10 rows: n 1, items 'p to {left 'what follows'}' | @18 repeat rows: last 2, until {length, mm 100, from start}
       K 1 row, p 1 row 5 times → rows: n 1, items 'k to {left 'what follows'}' | @10 rows: n 1, items 'p to {left 'what follows'}' | @18 repeat rows: last 2, times 4
       K 1 row, p 1 row, 5 times more → rows: n 1, items 'k to {left 'what follows'}' | @10 rows: n 1, items 'p to {left 'what follows'}' | @19 repeat rows: last 2, times 5
       K 2 rows, p 2 rows, k 1 row 3 times → rows: n 2, items 'k to {left 'what follows'}' | @11 rows: n 2, items 'p to {left 'what follows'}' | @21 rows: n 1, items 'k to {left 'what follows'}' | @29 repeat rows: last 5, times 2

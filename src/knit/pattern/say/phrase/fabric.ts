@@ -2,6 +2,7 @@ import type { FabricName } from '../../../fabric.ts';
 import {
   attempt,
   type Cursor,
+  isOneOf,
   peek,
   peekNumber,
   peekWord,
@@ -46,7 +47,16 @@ function readKnown(c: Cursor): FabricSaid | undefined {
   if (takeAnyPhrase(c, `rev stocking|st ${ST}`, 'rev stst|ss|stocking', 'p side stocking'))
     return named('reverse stocking');
   if (takeAnyPhrase(c, `stocking|stocks|stock|st -? ${ST}`, 'stocking|stst|ss')) return named('stocking');
-  if (takeAnyPhrase(c, `garter|gst|g -? ${ST}`, 'garter|gst')) {
+  if (
+    takeAnyPhrase(
+      c,
+      'k 1 row ,? and? p 1 row alternately?',
+      '1 row k ,? and? 1 row p',
+      'alt|alternating k and p rows',
+    )
+  )
+    return named('stocking');
+  if (takeAnyPhrase(c, 'plain knitting', `garter|gst|g -? ${ST}`, 'garter|gst')) {
     takeAnyPhrase(c, 'ridge', 'patt|border');
     return named('garter');
   }
@@ -81,13 +91,17 @@ const readRib = (c: Cursor): FabricSaid | undefined =>
     if (takeAnyPhrase(c, 'dbl rib')) return { is: 'rib', face: 'kkpp' };
   });
 
+const turned = (c: Cursor): boolean => peekNumber(c) !== undefined && isOneOf(peekWord(c, 1), 'k p plain');
+
 /** 'k2, p2' as 'kkpp'; '' when something else comes. */
 function readFace(c: Cursor): string {
   let face = '';
-  while (sees(c, 'k', 'p', 'and', ',', 'x', '/', '.')) {
+  while (sees(c, 'k', 'p', 'and', ',', 'x', '/', '.') || turned(c)) {
     if (takes(c, ',', 'and', 'x', '/', '.')) continue;
-    const stitch = peekWord(c).charAt(0);
-    const n = peekNumber(c, 1);
+    // '2 plain, 2 purl'
+    const before = turned(c) ? 1 : 0;
+    const stitch = peekWord(c, before) === 'p' ? 'p' : 'k';
+    const n = peekNumber(c, 1 - before);
     if (n === undefined || !Number.isSafeInteger(n) || n < 1 || n > 40) break;
     if (means(peekWord(c, 2), 'after a stitch count')) break;
     face += stitch.repeat(n);
@@ -95,6 +109,13 @@ function readFace(c: Cursor): string {
   }
   return face.includes('k') && face.includes('p') ? face : '';
 }
+
+/** 'Rib 6 rows | (k 1, p 1)'. */
+export const readBracketed = (c: Cursor): FabricSaid | undefined =>
+  attempt(c, () => {
+    const face = takes(c, '(') ? readFace(c) : '';
+    return face !== '' && takes(c, ')') ? { is: 'rib', face } : undefined;
+  });
 
 /** '2 x 2 rib', '1/1 rib'. */
 const readByNumbers = (c: Cursor): string | undefined =>
