@@ -304,9 +304,19 @@ describe('a browser that refuses its storage', () => {
     expect(codesOf(await openStore({ ...options, factory: () => sound }))).toEqual(['database-strange']);
     const names = await new Promise((resolve) => {
       const request = sound.open(options.name);
-      request.onsuccess = () => resolve([...request.result.objectStoreNames]);
+      request.onsuccess = () => {
+        resolve([...request.result.objectStoreNames]);
+        request.result.close();
+      };
     });
     expect(names).toEqual(['strangers']);
+    // nor is it held: whoever it belongs to may put it away
+    const away = await new Promise((resolve) => {
+      const request = sound.deleteDatabase(options.name);
+      request.onblocked = () => resolve('blocked');
+      request.onsuccess = () => resolve('away');
+    });
+    expect(away).toBe('away');
   });
 });
 

@@ -17,6 +17,13 @@ const lines: Readonly<Record<string, string>> = {
     Dec 1 st every row each {end|side|edge} 4 times → shape: change -1, edge both, beats [{first 1, every 1, times 4, counted}]
     Dec 1 st each {end|side|edge} every other row 4 times → shape: change -1, edge both, beats [{every 2, counted, times 4}]
   `,
+  beats: `
+    {Each end|Each side|Each edge} dec 1 st every 4th row 4 times → shape: change -1, edge both, beats [{every 4, counted, times 4}]
+    At each {end|side|edge} dec 1 st every 4th row 4 times → shape: change -1, edge both, beats [{every 4, counted, times 4}]
+    Every other row dec 1 st each {end|side|edge} 4 times → shape: change -1, edge both, beats [{every 2, times 4, counted}]
+    Every 4th row dec 1 st each {end|side|edge} 4 times → shape: change -1, edge both, beats [{every 4, times 4, counted}]
+    {On|In|At} next row dec 1 st at each {end|side|edge} → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
+  `,
   label: `
     1st row (RS) k2, p2 to end → row: label {rows [1], side RS}, items '(k ×2, p ×2) to {left 0}'
     1st row of {pattern|patt|the patt|rib|the rib}: k2, p2 → row: label {rows [1]}, items 'k ×2, p ×2'

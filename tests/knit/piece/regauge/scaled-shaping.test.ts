@@ -53,6 +53,51 @@ describe('decreases at an edge', () => {
   });
 });
 
+describe('of several shapings at one edge', () => {
+  const at = (side: 'right' | 'left' | 'both', ...rows: readonly number[]): Shaping =>
+    ({
+      ...edge(...rows),
+      edge: side,
+    }) as Shaping;
+  const rowsOf = (total: number, ...shaping: readonly Shaping[]) => {
+    const made = scaledShaping(shaping, { stitches: 1, rows: 1 }, total);
+    return made.ok ? made.value.map((one) => 'rows' in one && one.rows) : made.faults.map(({ code }) => code);
+  };
+
+  it.each<[string, number, readonly Shaping[], unknown]>([
+    // on every second row, so that all of them stay on the right side
+    [
+      'the later goes to the nearest row of its own side',
+      12,
+      [at('right', 3, 7), at('right', 3, 7)],
+      [
+        [3, 7],
+        [1, 5],
+      ],
+    ],
+    [
+      'the other edge has its own rows',
+      12,
+      [at('right', 3, 7), at('left', 3, 7)],
+      [
+        [3, 7],
+        [3, 7],
+      ],
+    ],
+    ['one at both edges keeps clear of either', 12, [at('left', 3), at('both', 3)], [[3], [1]]],
+    ['and either of one at both', 12, [at('both', 3), at('left', 3), at('right', 5)], [[3], [1], [5]]],
+    ['to the other side where none is left', 4, [at('right', 1, 3), at('right', 1)], [[1, 3], [2]]],
+    [
+      'they are refused where no row is left',
+      2,
+      [at('right', 1, 2), at('right', 1)],
+      ['shaping does not fit'],
+    ],
+  ])('%s', (_, total, shaping, wanted) => {
+    expect(rowsOf(total, ...shaping)).toEqual(wanted);
+  });
+});
+
 describe('a mitre goes with the rows of its band', () => {
   it.each<[string, Shaping, number, number, unknown]>([
     ['as it was', middle(2, 4, 6), 1, 6, [2, 4, 6]],
