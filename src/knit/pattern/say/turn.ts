@@ -26,6 +26,15 @@ export function endedByTurn(c: Cursor): Cursor {
     )
       return { ...c, end: i + 1 };
     if (seesPhrase({ ...c, at }, 'proceed|cont|work as foll')) return { ...c, end: i + 1 };
+    // 'k to last 8 sts, turn; p to last 8 sts, turn': one short row after the other, and no bobble within a row
+    const many = isWord(c.tokens[c.at], 'rows') || c.tokens[c.at + 1]?.kind === 'number';
+    const before = c.tokens.slice(c.at, i);
+    const far =
+      !many &&
+      before.some((token) => isWord(token, 'to', 'until', 'within')) &&
+      !before.some((token) => isWord(token, 'leave', 'place', 'put', 'holder'));
+    if (far && at > i + 1 && isWord(c.tokens[at], 'k', 'p', 'sl', 's', 'work', 'patt', 'rib'))
+      return { ...c, end: i + 1 };
   }
   return { ...c };
 }

@@ -140,7 +140,11 @@ const readEvenly = (c: Cursor, change: number): ReadItem | undefined =>
     if (over !== undefined) return { item: { is: 'evenly', change, over } };
     readGoal(c);
     takeAnyPhrase(c, 'across|along? row', 'in|on this? row');
-    return { item: { is: 'evenly', change } };
+    const to = attempt(c, () => {
+      const n = takes(c, 'to') ? takeWhole(c) : undefined;
+      return takeSts(c) ? n : undefined;
+    });
+    return { item: { is: 'evenly', change, ...(to === undefined ? {} : { to }) } };
   });
 
 /** 'across 24 sts', 'over the next 24 sts'. */

@@ -52,10 +52,17 @@ const seesYarn = (c: Cursor, name: string): boolean =>
 /** 'with B, k2', '*using A k1', 'k2 in B': within a row it says which yarn, and changes no stitch. */
 export const takeColourInRow = (c: Cursor): boolean =>
   attempt(c, () => {
-    if (readColour(c) === undefined) return false;
+    if (readColour(c) === undefined && !takeColourBefore(c)) return false;
     takes(c, ',', ':');
     return true;
   });
+
+/** 'Grey k 3, black k 2': a yarn by a name of its own, right before its stitches. */
+const takeColourBefore = (c: Cursor): boolean =>
+  attempt(
+    c,
+    () => (peek(c)?.text.length ?? 0) > 2 && readColourName(c) !== undefined && isOneOf(peekWord(c), 'k p'),
+  );
 
 /** 'k2 A, k3 B': the yarn behind a number of stitches; 'C4F' and 'k1b' are stitches. */
 export const takeColourBehind = (c: Cursor): boolean =>

@@ -33,7 +33,14 @@ export type Item =
   | { readonly is: 'group over'; readonly items: readonly Item[]; readonly stitches: number }
   | { readonly is: 'marker'; readonly does: 'place' | 'slip' | 'remove' }
   /** increases (> 0) or decreases spread over the whole row, or over the stitches named */
-  | { readonly is: 'evenly'; readonly change: number; readonly over?: number; readonly work?: StitchName }
+  | {
+      readonly is: 'evenly';
+      readonly change: number;
+      readonly over?: number;
+      readonly work?: StitchName;
+      /** 'increasing evenly to 60 sts': as many as it takes, in this direction */
+      readonly to?: number;
+    }
   /** the rest of the row is not worked now */
   | { readonly is: 'turn' }
   /** 'k22, place these sts on a holder, …': what was worked before it waits apart from what comes after */

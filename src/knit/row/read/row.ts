@@ -17,13 +17,14 @@ import {
   takeTo,
   takeWhole,
 } from './cursor.ts';
-import { readGoal, readTimes, takeSts } from './goal.ts';
+import { readGoal, readTimes } from './goal.ts';
 import { type GroupEnd, readGroupEnd, readInOneStitch } from './group-end.ts';
 import { inOneStitch } from './in-one-stitch.ts';
 import { means } from './meanings.ts';
 import { END, type Goal, type Item, TO_END } from './notation.ts';
 import type { ReadItem } from './plain.ts';
 import { type Level, readRepeat, readStar, STARS } from './repeat.ts';
+import { ribOver } from './rib-over.ts';
 import { shapesEnds } from './shaped-ends.ts';
 import { readStitch } from './stitch.ts';
 
@@ -105,7 +106,7 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   const left = read?.item.is === 'stitches to' && read.item.work === 'unworked';
   if (left && level.items.at(-1)?.is === 'turn') return undefined;
   if (read) return addStitch(c, level, read);
-  if (peek(c)?.kind === 'number') return readTimesFirst(c, level, depth);
+  if (peek(c)?.kind === 'number') return asBefore(c, level) ? undefined : readTimesFirst(c, level, depth);
   if (means(text, 'says nothing between stitches')) {
     if (means(text, 'end of a row')) openLast(level);
     if (text === ';') level.parted = level.items.length;
@@ -114,34 +115,6 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   }
   return expected(c, 'stitch or repeat expected');
 }
-
-/** 'K 7, p 1, k 1, over the next 7 sts': the last two alternate over so many. */
-const ribOver = (c: Cursor, level: Level): boolean =>
-  attempt(c, () => {
-    takes(c, ',');
-    const rib = takes(c, 'rib');
-    const [a, b] = level.items.slice(-2);
-    if (a?.is !== 'stitches' || b?.is !== 'stitches') return false;
-    const turns = (a.work === 'k' && b.work === 'p') || (a.work === 'p' && b.work === 'k');
-    if (!turns || a.times !== b.times || level.items.length - 2 < Math.max(0, level.star)) return false;
-    // 'k 13, k 1, p 1 rib to last 13 sts'
-    const goal = rib ? readGoal(c) : undefined;
-    if (goal) {
-      level.items.splice(-2, 2, { is: 'group to', items: [a, b], goal });
-      return true;
-    }
-    if (!takes(c, 'over') && !rib) return false;
-    takes(c, 'the');
-    takes(c, 'next', 'first', 'last');
-    const n = takeWhole(c);
-    if (n === undefined || !takeSts(c)) return false;
-    const span = a.times + b.times;
-    const rest = n % span;
-    if (n < span || (rest !== 0 && rest !== a.times)) return false;
-    const group: Item = { is: 'group', items: [a, b], times: Math.floor(n / span) };
-    level.items.splice(-2, 2, group, ...(rest === 0 ? [] : [a]));
-    return true;
-  });
 
 /** 'k to end, working wraps tog with wrapped sts': changes no count. */
 const takeWraps = (c: Cursor): boolean =>
@@ -270,6 +243,17 @@ function addGroup(level: Level, inner: Item[], end: GroupEnd): void {
       level.items.push(...inner);
   }
 }
+
+/** 'K 2 white, | 4 blue': worked as the ones before. */
+const asBefore = (c: Cursor, level: Level): boolean =>
+  attempt(c, () => {
+    const times = takeWhole(c);
+    const last = level.items.at(-1);
+    if (times === undefined || last?.is !== 'stitches' || !isBare(last.work) || !takeColourBehind(c))
+      return false;
+    level.items.push({ is: 'stitches', work: last.work, times });
+    return true;
+  });
 
 /** '3 × [k2, p2]', '5 times (k1, p1)'. */
 function readTimesFirst(c: Cursor, level: Level, depth: number): Fault | undefined {

@@ -176,10 +176,11 @@ function settleEvenly(item: Extract<Item, { is: 'evenly' }>, run: Run): Result<r
   if (over === undefined) {
     return refuse(fault('count not known', { changeStitches: Math.abs(item.change) }));
   }
-  const laid = spread(over, item.change);
+  const change = item.to === undefined || !run.needle ? item.change : item.to - run.needle.stitches;
+  const laid = spread(over, change);
   if (!laid.ok) return laid;
-  move(run, over, over + item.change);
-  return ok(spreadSteps(laid.value.groups, item.change, item.work ?? 'k'));
+  move(run, over, over + change);
+  return ok(spreadSteps(laid.value.groups, change, item.work ?? 'k'));
 }
 
 /** Plain groups with a make-1 or a decrease between each two of them; most of them folded into a repeat. */

@@ -14,7 +14,7 @@ export const shapesEnds = (c: Cursor, level: Level): boolean =>
     const both = takeAnyPhrase(c, 'each|both end|ends|side|edge', 'beg and end');
     const first = !both && takeAnyPhrase(c, 'the? beg|start');
     if (!both && !first && !takeAnyPhrase(c, 'the? end')) return false;
-    takeAnyPhrase(c, 'of the? row|needle', 'of this row');
+    takeAnyPhrase(c, 'of the? row|needle', 'of this|last row');
     const last = level.items.at(-1);
     // 'k to end' and a bare 'k' are the whole row
     const bare = last?.is === 'stitches' && last.times === 1 && level.items.length === 1;

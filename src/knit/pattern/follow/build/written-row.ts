@@ -20,7 +20,12 @@ export function writtenRow(
 ): Fault | undefined {
   const items = acrossTheRest(written, part.live);
   const only = items.length === 1 ? items[0] : undefined;
-  if (only?.is === 'evenly') return makeSpreadRow(build, part, only.change, only.over, only.work);
+  if (only?.is === 'evenly') {
+    const change = only.to === undefined ? only.change : only.to - part.live;
+    if (only.to !== undefined && Math.sign(change) !== Math.sign(only.change))
+      return fault('count contradicts', { statedStitches: only.to, foundStitches: part.live });
+    return makeSpreadRow(build, part, change, only.over, only.work);
+  }
   const parted = partsHere(items, ahead, build, part);
   if (parted) {
     const sets = setsAtTurn(part, parted);

@@ -209,7 +209,7 @@ const readOrdinal = (c: Cursor): Beat | undefined =>
     const foll = takes(c, 'foll');
     const kind = readRowKind(c);
     if (kind && !kind.side) {
-      if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and|foll')) {
+      if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and|foll|then')) {
         return foll ? { every: kind.every, times: 1 } : { first: kind.every, every: kind.every, times: 1 };
       }
     }

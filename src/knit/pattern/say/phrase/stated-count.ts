@@ -75,7 +75,9 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
   const parting = isOneOf(c.tokens[lead]?.text ?? '', '- = : ; . ,');
   const strong =
     said > 0 && isWord(c.tokens[lead + 1], 'now', 'leave', 'making', 'have', 'total', 'giving', '=');
-  if (lead <= c.at || !(parting || strong)) return undefined;
+  // 'k to end  59 sts', 'inc in first and last st  62 sts'
+  const ended = said === 0 && isWord(c.tokens[lead], 'end', 'st') && isWord(c.tokens[lead - 1], 'to', 'last');
+  if (lead <= c.at || !(parting || strong || ended)) return undefined;
   return { stitches: n.value, end: parting ? lead : lead + 1 };
 }
 
