@@ -97,7 +97,7 @@ export async function typeEdge(page: Page, card: Locator, typed: EdgeTyped): Pro
   await entry.getByLabel('Do what').selectOption({ label: typed.change });
   await entry.getByLabel('Where').selectOption({ label: typed.edge });
   await type(entry, 'First on row', typed.first);
-  await type(entry, 'Every … row', typed.every);
+  await type(entry, 'Every … rows', typed.every);
   await type(entry, 'So many times', typed.times);
   return entry;
 }

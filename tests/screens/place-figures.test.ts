@@ -98,6 +98,17 @@ describe('a draft’s drawing', () => {
     },
   );
 
+  it('has a line’s room for each where lines are set wide (WCAG 2.2, success criterion 1.4.12: 1.5 of the letters)', () => {
+    const SMALL = 0.9375 * 16;
+    const lines = drafts.flatMap(([, made]) =>
+      drawingOf(made, { width: 358, em: 16, apart: 2 }).figures.map(
+        ({ asked, high }) => [asked ? 2 : 1, high] as const,
+      ),
+    );
+    expect(lines.filter(([count]) => count === 2).length).toBeGreaterThan(10);
+    expect(lines.filter(([count, high]) => high < count * 1.5 * SMALL)).toEqual([]);
+  });
+
   it.each(drafts)('of %s: no figure hides an edge that it is not the measure of', (_, made) => {
     const faults: unknown[] = [];
     for (const { figures, garment, put, room } of laidOut(made)) {

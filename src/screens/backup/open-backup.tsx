@@ -33,6 +33,7 @@ type Step =
 export function OpenBackup() {
   const [step, go] = useState<Step>({ at: 'choosing' });
   const input = useRef<HTMLInputElement>(null);
+  const asked = useRef<HTMLDivElement>(null);
   const open = async (file: Blob) => {
     go({ at: 'reading' });
     const link = await linkInFile(file);
@@ -46,6 +47,8 @@ export function OpenBackup() {
   const arrived = ({ file, handed }: { readonly file: Blob; readonly handed: boolean }) =>
     handed ? go({ at: 'handed', file }) : void open(file);
   useEffect(() => openedFiles(arrived), []);
+  // what a file asks of her stands at the page's end: she is brought to it
+  useEffect(() => asked.current?.scrollIntoView(), [step.at]);
   const drop = (event: DragEvent) => {
     event.preventDefault();
     const [file] = event.dataTransfer?.files ?? [];
@@ -75,7 +78,11 @@ export function OpenBackup() {
         <span>{say('backup.drop')}</span>
       </fieldset>
       {step.at !== 'camera' && <Button onPress={() => void look()}>{say('backup.byCamera')}</Button>}
-      <Outcome step={step} go={go} open={(file) => void open(file)} />
+      {step.at !== 'choosing' && (
+        <div ref={asked}>
+          <Outcome step={step} go={go} open={(file) => void open(file)} />
+        </div>
+      )}
       <WayBackNotice always />
     </Card>
   );

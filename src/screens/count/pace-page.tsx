@@ -48,26 +48,26 @@ export function PacePage({ now, entries }: CountPageProps) {
           </p>
         )}
       </Card>
-      <h2>{say('pace.sittings')}</h2>
-      {sat.length === 0 ? (
-        <p class="count-soft">{say('pace.sittingsNone')}</p>
-      ) : (
-        <SittingsPlot sittings={sat} />
+      {sat.length > 0 && (
+        <>
+          <h2>{say('pace.sittings')}</h2>
+          <SittingsPlot sittings={sat} />
+          <ol class="count-list">
+            {sat
+              .slice(-MOST_LISTED)
+              .reverse()
+              .map((sitting) => (
+                <li key={sitting.from}>
+                  {say('pace.sittingLine', {
+                    date: saysMoment(sitting.from),
+                    rows: say('craft.rows', { count: sitting.rows }),
+                    time: saysDuration(sitting.to - sitting.from),
+                  })}
+                </li>
+              ))}
+          </ol>
+        </>
       )}
-      <ol class="count-list">
-        {sat
-          .slice(-MOST_LISTED)
-          .reverse()
-          .map((sitting) => (
-            <li key={sitting.from}>
-              {say('pace.sittingLine', {
-                date: saysMoment(sitting.from),
-                rows: say('craft.rows', { count: sitting.rows }),
-                time: saysDuration(sitting.to - sitting.from),
-              })}
-            </li>
-          ))}
-      </ol>
     </>
   );
 }

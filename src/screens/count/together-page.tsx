@@ -126,47 +126,53 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
         <strong>{say('count.togetherSide', { side: saysSide(side, true) })}</strong>{' '}
         {!level && say('count.togetherHalf')}
       </p>
-      {steps.map(({ make, row }) => {
-        const fellow = pair[make] as Fellow;
-        const shaping = saysShaping(row);
-        return (
-          <Card key={fellow.key} tone={shaping === '' ? 'place' : 'shaping'} label={fellow.name}>
-            <div class="count-card">
-              <h2>{fellow.name}</h2>
-              {shaping !== '' && <p>{shaping}</p>}
-              <p class="count-soft">
-                {[saysNeedle(row.needle), saysRidge(fellow.part, row.n)].filter(Boolean).join(' · ')}
-              </p>
-              {saysBeside(fellow, row).map((said) => (
-                <p key={said}>
-                  <strong>{said}</strong>
+      <div class="count-pair">
+        {steps.map(({ make, row }) => {
+          const fellow = pair[make] as Fellow;
+          const shaping = saysShaping(row);
+          return (
+            <Card key={fellow.key} tone={shaping === '' ? 'place' : 'shaping'} label={fellow.name}>
+              <div class="count-card">
+                <h2>{fellow.name}</h2>
+                {shaping !== '' && <p>{shaping}</p>}
+                <p class="count-soft">
+                  {[saysNeedle(row.needle), saysRidge(fellow.part, row.n)].filter(Boolean).join(' · ')}
                 </p>
-              ))}
-              <p class="count-big">{saysRow(row.steps)}</p>
-              <p>
-                <strong class="count-after" aria-hidden="true">
-                  {saysNumber(row.after)}
-                </strong>{' '}
-                <span class="count-soft" aria-hidden="true">
-                  {say(row.after === 1 ? 'knitting.afterRowOne' : 'knitting.afterRow')}
-                </span>
-                <span class="spoken">{saysStitches(row.after)}</span>
-              </p>
-              <Button icon="check" wide onPress={() => void finishRows([meant(fellow, row.n)])}>
-                {say('count.togetherDone', { row: row.n, what: fellow.name })}
-              </Button>
-            </div>
-          </Card>
-        );
-      })}
+                {saysBeside(fellow, row).map((said) => (
+                  <p key={said}>
+                    <strong>{said}</strong>
+                  </p>
+                ))}
+                <p class="count-big" dir="auto">
+                  {saysRow(row.steps)}
+                </p>
+                <p>
+                  <strong class="count-after" aria-hidden="true">
+                    {saysNumber(row.after)}
+                  </strong>{' '}
+                  <span class="count-soft" aria-hidden="true">
+                    {say(row.after === 1 ? 'knitting.afterRowOne' : 'knitting.afterRow')}
+                  </span>
+                  <span class="spoken">{saysStitches(row.after)}</span>
+                </p>
+                <Button icon="check" wide onPress={() => void finishRows([meant(fellow, row.n)])}>
+                  {say('count.togetherDone', { row: row.n, what: fellow.name })}
+                </Button>
+              </div>
+            </Card>
+          );
+        })}
+      </div>
       {level && steps.length > 1 && (
-        <Button
-          kind="main"
-          wide
-          onPress={() => void finishRows(steps.map(({ make, row }) => meant(pair[make] as Fellow, row.n)))}
-        >
-          {say('count.togetherBoth')}
-        </Button>
+        <div class="count-bar">
+          <Button
+            kind="main"
+            wide
+            onPress={() => void finishRows(steps.map(({ make, row }) => meant(pair[make] as Fellow, row.n)))}
+          >
+            {say('count.togetherBoth')}
+          </Button>
+        </div>
       )}
       {pair
         .filter(({ place }) => place.rows > 0)

@@ -31,6 +31,8 @@ export interface Drawing {
 const TOUCH_PX = 44;
 /** of a line of small letters, in the root's size: its height, and the width of one letter at the most */
 const LINE = 1.15 * 0.9375;
+/** the same where letters are set apart: lines are then too (WCAG 2.2, success criterion 1.4.12) */
+const WIDE_LINE = 1.5 * 0.9375;
 const LETTER = 0.6 * 0.9375;
 /** in the root's size: as high as a drawing is at the most */
 const HIGHEST = 17;
@@ -122,7 +124,7 @@ function hides(
 function sizeOf({ made, asked }: Pick<Figure, 'made' | 'asked'>, em: number, apart: number): Sized {
   const letters = Math.max(made.length, asked?.length ?? 0);
   const seenWide = letters * (LETTER * em + apart) + 0.5 * em;
-  const seenHigh = (asked ? 2 : 1) * LINE * em + 0.5 * em;
+  const seenHigh = (asked ? 2 : 1) * (apart > 0 ? WIDE_LINE : LINE) * em + 0.5 * em;
   return { seenWide, seenHigh, wide: Math.max(TOUCH_PX, seenWide), high: Math.max(TOUCH_PX, seenHigh) };
 }
 

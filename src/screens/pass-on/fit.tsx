@@ -62,7 +62,10 @@ export function Fit({ passed, designed: { form, set, people } }: Props) {
           label={say('draft.whose')}
           value={who}
           options={[
-            { value: AS_PLANNED, label: say('passOn.asPlanned', { size: form.person.size ?? '' }) },
+            {
+              value: AS_PLANNED,
+              label: [say('passOn.asPlanned'), form.person.size].filter(Boolean).join(' · '),
+            },
             ...people.map(({ name }) => ({ value: `person ${name}`, label: name })),
             ...bodyTables[table].map(({ size }) => ({
               value: `size ${size}`,

@@ -68,5 +68,14 @@ function ReadLink({ read, stop }: { readonly read: Read; readonly stop: () => vo
         {say('passOn.partsMissing', { list: saysList(read.missing.map(String)) })}
       </Notice>
     );
-  return read.ok ? <OpenedLink passed={read.value} /> : <Cannot faults={read.faults} />;
+  return read.ok ? (
+    <OpenedLink passed={read.value} />
+  ) : (
+    <>
+      <Cannot faults={read.faults} />
+      <Button kind="main" wide href={hrefTo('workbasket')}>
+        {say('passOn.toWorkbasket')}
+      </Button>
+    </>
+  );
 }

@@ -2,10 +2,10 @@ import type { words as english } from '../en/count.ts';
 import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
-  tools: 'Zählen und Stelle',
+  tools: 'Zahl und Stelle',
   backToRow: 'Zurück zur aktuellen Reihe',
   check: 'Maschen nachzählen',
-  checkHint: 'Zähle die Nadel; Ridgeline sagt, was sein kann.',
+  checkHint: 'Zähle die Maschen; Ridgeline sagt, woran es liegen kann.',
   find: 'Meine Stelle finden',
   findHint: 'Von dem, was du siehst, zur Reihe.',
   rip: 'Aufribbeln',
@@ -137,7 +137,7 @@ export const words: Translation<typeof english> = {
   'do find the place': 'Meine Stelle finden',
   'look rows above': 'Wie viele Reihen liegen zwischen {landmark} und der Nadel?',
   'look trace':
-    'Zieh das Gestrick in die Breite und halte es gegen das Licht. Was siehst du ab hier: {landmark}?',
+    'Zieh das Gestrick in die Breite und halte es gegen das Licht. Was siehst du zwischen {landmark} und der Nadel?',
   'look cast-on edge': 'Wie viele Maschen zählst du an der Anschlagkante?',
   'look last shaping': 'Wie viele Reihen liegen über der letzten Formreihe?',
   'look edge tallies': 'Wie viele Formreihen zählst du an den Rändern, ab hier: {landmark}?',
@@ -231,7 +231,7 @@ export const words: Translation<typeof english> = {
   wishStripes: 'Ab hier andere Streifen',
   wishFabric: 'Muster',
   wishNeedle: 'Nadel, mm',
-  wishEvery: 'Formen in jeder … Reihe',
+  wishEvery: 'Formen alle … Reihen',
   reworkLength: 'Seine Länge',
   wishNeck: 'Der Halsausschnitt soll anderswo beginnen',
   wishFirst: 'Wie das andere wirklich gestrickt wurde',

@@ -7,10 +7,9 @@ export const words: Translation<typeof english> = {
   paceLeft: 'Noch zu stricken',
   paceDone: 'Etwa {time} Stricken bis zum Ende dieses Teils.',
   paceByDay: 'Mit {day} je Woche wie in den letzten vier Wochen: am {date}.',
-  paceFew: 'Das Tempo zeigt sich nach einigen Reihen in einem Zug.',
+  paceFew: 'Das Tempo zeigt sich nach ein paar Reihen am Stück.',
   paceFrom: { one: 'Aus {count} Reihe, ohne Pausen.', other: 'Aus {count} Reihen, ohne Pausen.' },
   sittings: 'Strickzeiten',
-  sittingsNone: 'Noch keine Strickzeit.',
   sittingLine: '{date}: {rows}, {time}',
   sittingsPlot: {
     one: 'Die letzte {count} Strickzeit: Reihen in jeder',

@@ -35,7 +35,7 @@ export const words: Translation<typeof english> = {
   stoppedHelp: 'Nichts wurde übernommen. Öffne den Link noch einmal, um ihn zu lesen.',
   openTitle: 'Ein Strickstück für dich',
   size: '{width} breit, {height} hoch',
-  toSwatch: 'Wofür eine Maschenprobe lohnt',
+  toSwatch: 'Wofür sich eine Maschenprobe lohnt',
   swatchIn: '{fabric}, {needle}',
   openPieces: { one: '{count} Teil: {list}', other: '{count} Teile: {list}' },
   openCredits: 'Von {credits}',
@@ -89,7 +89,7 @@ export const words: Translation<typeof english> = {
   withDesign: 'Damit andere es in ihrer Größe entwerfen können',
   withDesignHint: 'Der Entwurf geht mit, samt den Maßen, nach denen er gerechnet ist. Ein Name nicht.',
   yourSize: 'Deine Größe',
-  asPlanned: 'Wie es geplant war {size}',
+  asPlanned: 'Wie geplant',
   changedByHand:
     'Teile wurden nach dem Entwurf von Hand geändert. Das ist nur in der geplanten Größe so, in keiner anderen.',
   keptFigures: 'Von Hand gesetzt und beibehalten: {list}.',

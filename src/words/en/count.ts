@@ -235,7 +235,7 @@ export const words = {
   wishStripes: 'Other stripes from here',
   wishFabric: 'Fabric',
   wishNeedle: 'Needle, mm',
-  wishEvery: 'Shaping every … row',
+  wishEvery: 'Shaping every … rows',
   reworkLength: 'Its length',
   wishNeck: 'The neck shall begin elsewhere',
   wishFirst: 'As the other one was really knitted',

@@ -8,7 +8,6 @@ export const words = {
   paceFew: 'The pace shows after a few rows in one sitting.',
   paceFrom: { one: 'From {count} row, pauses left out.', other: 'From {count} rows, pauses left out.' },
   sittings: 'Sittings',
-  sittingsNone: 'No sitting yet.',
   sittingLine: '{date}: {rows}, {time}',
   sittingsPlot: {
     one: 'The last {count} sitting: rows in each',

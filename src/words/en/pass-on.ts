@@ -85,7 +85,7 @@ export const words = {
   withDesign: 'So that others can draft it in their size',
   withDesignHint: 'Its design goes along, with the measures of the body it was drafted for. No name does.',
   yourSize: 'Your size',
-  asPlanned: 'As it was planned {size}',
+  asPlanned: 'As it was planned',
   changedByHand:
     'Pieces were changed by hand after they were drafted. Those changes are in the size that was planned, and in no other.',
   keptFigures: 'Set by its maker, and kept: {list}.',

@@ -13,7 +13,6 @@ export const words: Translation<typeof english> = {
     other: 'Sur {count} rangs, pauses non comptées.',
   },
   sittings: 'Séances',
-  sittingsNone: 'Pas encore de séance.',
   sittingLine: '{date} : {rows}, {time}',
   sittingsPlot: {
     one: 'La dernière séance ({count}) : rangs de chacune',

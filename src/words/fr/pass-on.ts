@@ -88,7 +88,7 @@ export const words: Translation<typeof english> = {
   withDesign: 'Pour que d’autres le tracent à leur taille',
   withDesignHint: 'Le tracé part avec lui, et les mesures du corps pour lequel il est fait. Aucun nom.',
   yourSize: 'Votre taille',
-  asPlanned: 'Tel qu’il était prévu {size}',
+  asPlanned: 'Tel que prévu',
   changedByHand:
     'Des pièces ont été changées à la main après le tracé. C’est ainsi dans la taille prévue, et dans aucune autre.',
   keptFigures: 'Réglé à la main et gardé : {list}.',

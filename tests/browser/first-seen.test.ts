@@ -1,0 +1,205 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
+import { type Knitter, knitterAt } from './knitter.ts';
+import { sights } from './sights.ts';
+
+let phone: Phone;
+let page: Page;
+let knitter: Knitter;
+
+/** One window: what is looked at is where things lie, and that hangs on no screen before. */
+beforeAll(async () => {
+  const { url } = await plainHost();
+  phone = await openPhone({ reducedMotion: 'reduce', worker: false });
+  page = phone.page;
+  knitter = knitterAt(page, url);
+  await knitter.openSample();
+});
+
+beforeEach(() => asRead({}));
+
+afterAll(async () => {
+  await phone.close();
+  removeProfiles();
+});
+
+interface Reading {
+  readonly width?: number;
+  readonly height?: number;
+  /** root text size, per cent */
+  readonly text?: number;
+  readonly dir?: 'ltr' | 'rtl';
+}
+
+/** The window as someone has it, a phone's where nothing is said. */
+async function asRead({ width, height, text = 100, dir = 'ltr' }: Reading): Promise<void> {
+  await page.setViewportSize({
+    width: width ?? phones.common.width,
+    height: height ?? phones.common.height,
+  });
+  await page.evaluate(
+    ([size, direction]) => {
+      document.documentElement.style.fontSize = `${size}%`;
+      document.documentElement.dir = direction;
+    },
+    [text, dir] as const,
+  );
+}
+
+const come = (name: string) => sights.find((sight) => sight.name === name)?.come(page, knitter);
+
+/** What of these is outside the window or under something else. */
+const unseen = (selector: string): Promise<string[]> =>
+  page.locator(selector).evaluateAll((all) =>
+    (all.length === 0 ? [null] : all).flatMap((it) => {
+      const { left, right, top, bottom } = it?.getBoundingClientRect() ?? new DOMRect(-1, -1);
+      const at = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
+      const isSeen = top >= 0 && bottom <= innerHeight + 0.5 && it?.contains(at);
+      return isSeen
+        ? []
+        : [`“${it?.textContent}” at ${top.toFixed()} to ${bottom.toFixed()} of ${innerHeight}`];
+    }),
+  );
+
+const boxesOf = (selector: string) =>
+  page
+    .locator(selector)
+    .evaluateAll((all) =>
+      all
+        .map((it) => it.getBoundingClientRect())
+        .map(({ left, right, top, bottom }) => ({ left, right, top, bottom })),
+    );
+
+describe('sizes side by side', () => {
+  it('each switch stands nearest to its own size, and apart from the one below it in letters twice as large', async () => {
+    await come('design opened');
+    await come('in several sizes');
+    await page.locator('.pass-on-ticks input').first().waitFor();
+    for (const width of [320, 390, 820]) {
+      await asRead({ width });
+      const switches = await boxesOf('.pass-on-ticks input');
+      const names = await boxesOf('.pass-on-ticks label > span');
+      expect(switches.length).toBeGreaterThan(4);
+      const away = (one: (typeof names)[number], other: (typeof names)[number]) =>
+        Math.max(0, one.left - other.right, other.left - one.right) +
+        Math.max(0, one.top - other.bottom, other.top - one.bottom);
+      const mistaken = switches.filter((one, i) => {
+        const far = names.map((name) => away(one, name));
+        return far.indexOf(Math.min(...far)) !== i;
+      });
+      expect(mistaken, `${width}`).toEqual([]);
+    }
+    await asRead({ text: 200 });
+    const large = await boxesOf('.pass-on-ticks input');
+    const gaps = large.slice(1).map(({ top }, i) => top - (large[i]?.bottom ?? 0));
+    expect(Math.min(...gaps)).toBeGreaterThan(3);
+  });
+
+  it('a table that goes on beyond the screen says so, until its end is reached, and no head of it is cut', async () => {
+    await come('in several sizes worked out');
+    for (const text of [100, 200]) {
+      await asRead({ text });
+      const seen = await page.locator('.size-scroll').evaluate((it) => ({
+        goesOn: it.scrollWidth > it.clientWidth + 1,
+        sign: getComputedStyle(it).backgroundAttachment,
+        cut: [...it.querySelectorAll('[scope="rowgroup"] span')]
+          .filter((head) => head.getBoundingClientRect().right > it.getBoundingClientRect().right)
+          .map((head) => head.textContent),
+      }));
+      // what covers the sign scrolls with the table, so that it is seen until its end
+      expect(seen, `${text} %`).toEqual({ goesOn: true, sign: 'local, scroll', cut: [] });
+    }
+  });
+});
+
+describe('two on one needle', () => {
+  it('have the key for both in sight, whatever is read in', async () => {
+    await come('count together');
+    for (const reading of [{}, { width: 320, height: 640 }, { text: 150 }, { width: 844, height: 390 }]) {
+      await asRead(reading);
+      expect(await unseen('.count-page .button-main')).toEqual([]);
+    }
+  });
+
+  it('lie side by side where there is room, what is worked first at the right end of the needle', async () => {
+    await come('count together');
+    for (const dir of ['ltr', 'rtl'] as const)
+      for (const [width, height] of [
+        [844, 390],
+        [1180, 820],
+      ] as const) {
+        await asRead({ width, height, dir });
+        const [first, second] = await boxesOf('.count-page .card');
+        expect(second?.right ?? 0).toBeLessThan(first?.left ?? 0);
+        expect(
+          await page
+            .locator('.count-card')
+            .first()
+            .evaluate((it) => getComputedStyle(it).direction),
+        ).toBe(dir);
+      }
+  });
+});
+
+describe('what is told', () => {
+  it('of a link that is damaged has its hatch where a line begins, and a way on', async () => {
+    await come('damaged link');
+    const hatch = () =>
+      page.locator('.notice-fault').evaluate((it) => getComputedStyle(it).backgroundPositionX.split(',')[0]);
+    expect(await hatch()).toBe('0%');
+    await asRead({ dir: 'rtl' });
+    expect(await hatch()).toBe('100%');
+    expect(await unseen('.screen-main .button-main')).toEqual([]);
+  });
+
+  it('of a file that was handed over is in sight, with its keys', async () => {
+    await come('file handed over');
+    await expect
+      .poll(() => unseen('.backup .notice:has(.button-main) :is(.notice-title, .button)'))
+      .toEqual([]);
+  });
+});
+
+describe('the editor of a piece', () => {
+  it('has room for the thread around the word in focus, and its sum on one line in large letters', async () => {
+    await knitter.open('#/edit/sample?piece=front');
+    await page.getByRole('button', { name: /^2\. shoulder/ }).tap();
+    const field = page.getByLabel('First on row', { exact: true });
+    await field.focus();
+    const tight = await page.locator('.said').evaluateAll((all) =>
+      all.flatMap((said) => {
+        const input = said.querySelector('.said-input');
+        const { outlineWidth, outlineOffset } = getComputedStyle(document.activeElement ?? said);
+        const thread = Number.parseFloat(outlineWidth) + Number.parseFloat(outlineOffset);
+        const own = input?.getBoundingClientRect() ?? new DOMRect();
+        return [...said.querySelectorAll(':scope > span')].flatMap((word) => {
+          const { left, right, top, bottom } = word.getBoundingClientRect();
+          const away = Math.max(own.left - right, left - own.right);
+          const isBeside = top < own.bottom && bottom > own.top;
+          return isBeside && away < thread ? [`${word.textContent} ${away} of ${thread}`] : [];
+        });
+      }),
+    );
+    expect(tight).toEqual([]);
+    await asRead({ text: 150 });
+    const lines = await page.locator('.edit-works-out strong').evaluate((it) => {
+      const range = document.createRange();
+      range.selectNodeContents(it);
+      return new Set([...range.getClientRects()].map(({ bottom }) => Math.round(bottom / 20))).size;
+    });
+    expect(lines).toBe(1);
+  });
+
+  it('leaves the head of the knitting screen in its order, in letters twice as large too', async () => {
+    await knitter.open('#/edit/sample?piece=front');
+    await page.locator('.edit-bands').waitFor();
+    await knitter.open('#/k/sample/back/0/1');
+    await knitter.pad.waitFor();
+    await asRead({ text: 200 });
+    const [title] = await boxesOf('.screen-head > .screen-title');
+    const keys = await boxesOf('.screen-head > .icon-button');
+    expect(keys.filter(({ left }) => left >= (title?.right ?? 0)).length).toBe(2);
+  });
+});
