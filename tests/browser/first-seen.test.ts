@@ -3,7 +3,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
 import { plainHost } from './host-and-phone.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
-import { sights } from './sights.ts';
+import { atRow, sights } from './sights.ts';
 
 let phone: Phone;
 let page: Page;
@@ -159,6 +159,18 @@ describe('what is told', () => {
     await expect
       .poll(() => unseen('.backup .notice:has(.button-main) :is(.notice-title, .button)'))
       .toEqual([]);
+  });
+});
+
+describe('what explains a count', () => {
+  it('is the likeliest where nothing is likelier, and so is what is as likely', async () => {
+    await atRow(page, knitter, 119);
+    await come('count check');
+    await come('count that differs');
+    const said = await page.locator('.count-list h3 + .count-soft').allInnerTexts();
+    const first = said[0]?.split(', ')[1] ?? '';
+    expect(said[0]).toBe(`most likely, ${first}`);
+    expect(said.filter((one) => one === first)).toEqual([]);
   });
 });
 

@@ -6,7 +6,7 @@ import type { Look, Seen } from '../../knit/piece/count/look.ts';
 import { type Check, explainCount } from '../../knit/piece/explain-count.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { saysLook, saysSeen } from '../../words/count.ts';
+import { saysLook, saysSeen, saysShare } from '../../words/count.ts';
 import { say } from '../../words/say.ts';
 import { ExplanationCard } from './explanation-card.tsx';
 
@@ -33,6 +33,8 @@ export function Explained({ now, counted, checks, lifelines, onAnew }: Explained
     [part, place.rows, counted, checks, lifelines, answers],
   );
   const look = found[0]?.ask;
+  // as it is read: what is as likely as the first is the likeliest too
+  const most = found[0] && saysShare(found[0].likelihood);
   const off = counted - planned;
   return (
     <>
@@ -62,9 +64,14 @@ export function Explained({ now, counted, checks, lifelines, onAnew }: Explained
       )}
       <h2>{say('count.whatExplains')}</h2>
       <ol class="count-list">
-        {found.map((one, i) => (
+        {found.map((one) => (
           <li key={one.cause}>
-            <ExplanationCard explanation={one} now={now} counted={counted} likeliest={i === 0} />
+            <ExplanationCard
+              explanation={one}
+              now={now}
+              counted={counted}
+              likeliest={saysShare(one.likelihood) === most}
+            />
           </li>
         ))}
       </ol>

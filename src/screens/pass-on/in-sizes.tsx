@@ -84,7 +84,7 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
       <div class="pass-on no-print">
         <p>{say('passOn.sizesFrom')}</p>
         <SelectField
-          label={say('draft.size')}
+          label={say('draft.whose')}
           value={table}
           options={bodyTableNames.map((value) => ({ value, label: saysName(value) }))}
           onChange={(value) =>
