@@ -91,8 +91,11 @@ const knittedMm = (part: PlannedPart): number =>
     .reduce((sum, { section }) => sum + (part.cells[section]?.height ?? 0), 0);
 
 const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
-  title: ({ lines, words: { facts } }) =>
-    (lines[0] ?? '') !== '' && lines.some((line) => line.startsWith(facts.design(''))),
+  title: ({ lines, words: { facts, headings } }) => {
+    const [first = ''] = lines;
+    const isName = ![facts.design(''), ...Object.values(headings)].some((one) => first.startsWith(one));
+    return isName && lines.some((line) => line.startsWith(facts.design('')));
+  },
   'body and ease': ({ tells, words: { facts } }) =>
     tells('fit', facts.body('')) && tells('fit', facts.ease('', true)),
   measures: ({ tells, sizes, words, words: { facts }, under }) =>

@@ -90,8 +90,48 @@ describe('a pattern looked through as a technical editor does', () => {
       ]);
   });
 
-  it('names with numbers are no list of figures', () => {
-    expect(toMend(`${text}\n\nFor more see (page 1, page 2, page 3).`, sizes, US)).toEqual([]);
+  it.each([
+    ['names with numbers', '(page 1, page 2, page 3)', []],
+    ['numbers with names', '(1 page, 2 pages, 3 pages)', []],
+    ['one figure among words', '(left, 2, right)', []],
+    ['one in brackets', '(3)', []],
+    ['as many as there are sizes', '3 (4, 5)', []],
+    ['a size without one', '3 (4, –)', []],
+    ['figures with a point', '3 (4.5, 5.5)', []],
+    ['figures with a comma, parted otherwise', '3 (4,5; 5,5)', []],
+    ['ordinals', '8th (6th, 2nd)', []],
+    ['one too many', '3 (4, 5, 6)', ['lists']],
+    ['one too many with a point', '3 (4.5, 5, 6)', ['lists']],
+    ['an ordinal too many', '8th (6th, 2nd, 1st)', ['lists']],
+    ['ordinals of every ending', '8th (3rd, 2nd, 1st)', ['lists']],
+    ['one too many, parted otherwise', '3 (4,5; 5,5; 6)', ['lists']],
+    ['the second list of a line', '3 (4, 5) and 3 (4, 5, 6)', ['lists']],
+  ])('lists of figures: %s, %s', (_, said, points) => {
+    expect(toMend(`${text}\n\nFor more see ${said}.`, sizes, US)).toEqual(points);
+  });
+
+  it.each([
+    ['Row 900 (RS): knit.', []],
+    ['Rep rows 900 and 901 once more.', []],
+    ['Row 900: knit.', ['sides']],
+    ['Row 900 (XS): knit.', ['sides']],
+    ['Size S only: Row 900: knit.', ['sides']],
+    ['Sizes S and M only: Row 900 (WS): purl.', []],
+    ['Rows are counted: from the cast-on.', []],
+  ])('a row has its side: %s', (line, points) => {
+    expect(toMend(text.replace('MAKING UP', `${line}\n\nMAKING UP`), sizes, US)).toEqual(points);
+  });
+
+  it('what only some sizes have counts as told', () => {
+    const some = text
+      .replace(/^(Amount, )/m, 'Sizes S and M only: $1')
+      .replace(/^(Ease: )/m, 'Size L only: $1');
+    expect(some.match(/ only: /g)?.length).toBeGreaterThan(1);
+    expect(toMend(some, sizes, US)).toEqual([]);
+  });
+
+  it('a pattern of no name is found', () => {
+    expect(toMend(text.replace(/^.*\n/, '\n'), sizes, US)).toContain('title');
   });
 
   it('a length that the rows do not make is found', () => {
@@ -99,6 +139,16 @@ describe('a pattern looked through as a technical editor does', () => {
       'measures',
       'lengths',
     ]);
+  });
+
+  it('a length is that of the rows to less than a centimetre', () => {
+    const length = sizes[0]?.finished.length ?? 0;
+    const off = (mm: number) =>
+      changed((size) => ({ ...size, finished: { ...size.finished, length: length + mm } })).includes(
+        'lengths',
+      );
+    // the rows make it to half a row: three millimetres and a half
+    expect([off(-5), off(0), off(5), off(-15), off(15)]).toEqual([false, false, false, true, true]);
   });
 
   it('a rib that does not come out is found', () => {
@@ -117,5 +167,14 @@ describe('a pattern looked through as a technical editor does', () => {
       changed((size) => ({ ...size, garment: { ...size.garment, yarns: [{ name: 'Hollin' }] } })),
     ).toEqual(['yarn']);
     expect(changed((size) => ({ ...size, garment: { ...size.garment, yarns: [] } }))).toEqual(['yarn']);
+    const hollin = { name: 'Hollin', fibre: 'wool', grams: 50, metres: 120 };
+    for (const lacking of [{ name: '' }, { grams: undefined }, { metres: undefined }])
+      expect(
+        changed((size) => ({
+          ...size,
+          garment: { ...size.garment, yarns: [{ ...hollin, ...lacking } as typeof hollin] },
+        })),
+        JSON.stringify(lacking),
+      ).toEqual(['yarn']);
   });
 });
