@@ -65,6 +65,60 @@ describe('lines of several sizes in one text', () => {
     ]);
   });
 
+  it.each<[string, readonly (readonly string[])[], readonly string[]]>([
+    [
+      'begins with a line of its own',
+      [
+        ['a', 'b'],
+        ['x', 'a', 'b'],
+      ],
+      ['Size M only: x', 'a', 'b'],
+    ],
+    [
+      'lacks the first line',
+      [
+        ['x', 'a', 'b'],
+        ['a', 'b'],
+      ],
+      ['Size S only: x', 'a', 'b'],
+    ],
+    [
+      'ends with a line of its own',
+      [
+        ['a', 'b'],
+        ['a', 'b', 'x'],
+      ],
+      ['a', 'b', 'Size M only: x'],
+    ],
+    [
+      'lacks the last line',
+      [
+        ['a', 'b', 'x'],
+        ['a', 'b'],
+      ],
+      ['a', 'b', 'Size S only: x'],
+    ],
+    [
+      'has a line elsewhere: the longer run stays together',
+      [
+        ['a', 'b', 'c'],
+        ['b', 'c', 'a'],
+      ],
+      ['Size S only: a', 'b', 'c', 'Size M only: a'],
+    ],
+    [
+      'has other lines: hers before, the others behind',
+      [
+        ['a', 'x', 'b'],
+        ['a', 'y', 'b'],
+      ],
+      ['a', 'Size S only: x', 'Size M only: y', 'b'],
+    ],
+    ['has nothing in common', [['a'], ['b']], ['Size S only: a', 'Size M only: b']],
+  ])('a size that %s', (_, texts, wanted) => {
+    expect(merged(...texts)).toEqual(wanted);
+  });
+
   it('a blank line is no size’s own, and nothing of nothing is nothing', () => {
     expect(merged(['a', '', 'b'], ['a', 'b'])).toEqual(['a', '', 'b']);
     expect(merged([], [])).toEqual([]);
