@@ -229,11 +229,13 @@ const neckbandsOf = ({ pieces }: Pick<StandingGarment, 'pieces'>): readonly stri
 function armholeOf(worked: readonly WorkedJoint[]): number | undefined {
   const sewn = seams(worked, 'armhole', 'underarm', 'raglan');
   if (sewn.length > 0) return sewn.reduce((sum, { lines }) => sum + (lines[1]?.mm ?? 0), 0) / 2;
-  const free = worked.find(
+  // each piece leaves its own stretch of both armholes free
+  const free = worked.filter(
     ({ joint }) => joint.kind === 'left free' && joint.as === 'armhole' && !isOfBand(joint, worked),
   );
+  if (free.length > 0) return free.reduce((sum, { lines }) => sum + (lines[0]?.mm ?? 0), 0) / 2;
   const banded = worked.find(({ joint }) => joint.kind === 'pick up' && isArmhole(joint, worked));
-  return (free ?? banded)?.lines.reduce((sum, { mm }) => sum + mm, 0);
+  return banded?.lines.reduce((sum, { mm }) => sum + mm, 0);
 }
 
 /** A band whose free edge is an armhole's. */

@@ -94,6 +94,11 @@ describe('what a garment measures', () => {
       { upperArm: 14 * 4, wrist: 10 * 4, chest: undefined, length: undefined, napeToCuff: undefined },
     ],
     [
+      'armholes that are left free, round back and front',
+      [back, front],
+      { chest: pullover.chest, length: pullover.length, armhole: pullover.armhole, napeToCuff: undefined },
+    ],
+    [
       'a back alone has no chest',
       [back],
       {
