@@ -1,7 +1,13 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { openCount } from '../../../src/app/in-hand/count.ts';
 import { finishRow, openMake } from '../../../src/app/in-hand/knit.ts';
-import { draftFrom, openSections, proposed, wishKinds } from '../../../src/app/in-hand/rework-draft.ts';
+import {
+  draftFrom,
+  openSections,
+  proposed,
+  rhythmAhead,
+  wishKinds,
+} from '../../../src/app/in-hand/rework-draft.ts';
 import { type InHand, inHand } from '../../../src/app/state.ts';
 import { openApp } from '../open-app.ts';
 
@@ -60,5 +66,44 @@ describe('a plan proposed', () => {
     const made = proposed(shown(), { ...draft, kind: 'rows', rows: (first?.rows ?? 0) + 2 });
     if (!made?.ok) throw new Error('not planned');
     expect(made.value.parts[0]?.part.rows).toHaveLength(shown().part.rows.length + 2);
+  });
+});
+
+describe('the rhythm of the shapings to come', () => {
+  const row = (n: number, section: number, kind: 'edge' | 'middle' = 'edge') => ({
+    n,
+    section,
+    shaping: [{ kind, edge: kind === 'edge' ? 'right' : 'middle', by: -1 }],
+  });
+  const at = (rows: number, section: number) =>
+    rhythmAhead(
+      {
+        part: { rows: [row(3, 0), row(5, 0, 'middle'), row(9, 0), row(11, 0), row(15, 1), row(17, 1)] },
+        place: { rows },
+      } as unknown as InHand,
+      section,
+    );
+
+  it('is from the next of its section to the one after it, at the edges alone', () => {
+    expect([at(0, 0), at(2, 0), at(3, 0), at(8, 0)]).toEqual([6, 6, 2, 2]);
+    expect(at(0, 1)).toBe(2);
+  });
+
+  it('is none where one comes or none', () => {
+    expect([at(9, 0), at(11, 0), at(15, 1), at(0, 2)]).toEqual([undefined, undefined, undefined, undefined]);
+  });
+});
+
+describe('the rest of a section otherwise', () => {
+  it('is another plan where her fabric, needle or rhythm is said, and none where nothing is', () => {
+    const draft = { ...draftFrom(shown(), new URLSearchParams('wish=section')), kind: 'section' as const };
+    expect(proposed(shown(), draft)).toBeUndefined();
+    const made = proposed(shown(), { ...draft, needle: 6 });
+    if (!made?.ok) throw new Error('no plan');
+    const needles = made.value.parts.flatMap(({ part }) => part.rows.map(({ needle }) => needle));
+    expect(needles).toContain(6);
+    const purl = proposed(shown(), { ...draft, fabric: 'garter' });
+    if (!purl?.ok) throw new Error('no plan');
+    expect(purl.value.parts[0]?.part.sections.map(({ fabric }) => fabric)).toContain('garter');
   });
 });
