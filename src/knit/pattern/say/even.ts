@@ -263,7 +263,7 @@ function skipNotes(c: Cursor): void {
     '( k on right side , p on wrong side )',
     '( k 1 row p 1 row )',
     '( k all rows )',
-    '( 1 row k , 1 row p )',
+    '( 1 row k|plain , 1 row p )',
     '( plain k )',
     '( k plain )',
     '( every|each row k )',

@@ -46,6 +46,7 @@ export const readHold = (c: Cursor): Statement | undefined =>
         'and work|cont on first|these|rem sts',
       );
       if (!purpose) takePurpose(c);
+      takePhrase(c, 'and leave');
       return {
         is: 'hold',
         which: late,

@@ -70,6 +70,8 @@ function readOne(c: Cursor, goesOn: boolean): PickUp | undefined {
   const n = takeNumber(c);
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   if (!takePhrase(c, STS) && !picked && !seesPhrase(c, 'from|off|across')) return undefined;
+  // 'pick up 1 st for each ridge': how many that is nobody says
+  if (seesPhrase(c, 'for|in|from every|each')) return undefined;
   // twice as many, and nobody says at which edges
   if (picked && seesPhrase(c, 'on|at|along each|both side|sides|end|ends')) return undefined;
   const isHeld = !picked && seesPhrase(c, 'from|off holder|needle');

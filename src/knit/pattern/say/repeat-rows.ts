@@ -35,6 +35,8 @@ export const readRepeatJustNamed = (c: Cursor, said: readonly Said[]): Statement
 /** 'rep rows 1–4 until …', 'rep last 2 rows 5 times more', 'work rows 1 to 8 twice', 'these 2 rows form pattern'. */
 export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined =>
   attempt(c, () => {
+    if (takePhrase(c, 'the? first row is|are repeated throughout?'))
+      return { is: 'repeat rows', from: 1, to: 1 };
     const closing = takeAnyPhrase(c, 'end|ending|finish|finishing with a rep of');
     const rep = takes(c, 'rep', 'repeating') || closing;
     if (!rep && !(goesOn && seesPhrase(c, 'row|rows')) && !takes(c, 'work', 'working', 'cont', 'then'))
@@ -102,7 +104,7 @@ const readLastRows = (c: Cursor): Which | undefined =>
     if (took(c, 'them')) return { last: 0 };
     const n = takeNumber(c);
     // 'these 10 patt rows'
-    if (n !== undefined) takeAnyPhrase(c, 'patt|pattern');
+    if (n !== undefined) takes(c, 'patt', 'rib');
     if (!takes(c, 'row', 'rows')) return undefined;
     const one = took(c, 'row') && n === undefined;
     return { last: one ? 1 : (n ?? 0) };

@@ -30,12 +30,15 @@ export const readRows = (c: Cursor): Statement | undefined =>
       if (n !== undefined && takePhrase(c, ROWS)) {
         takes(c, 'more', 'further');
         takeAnyPhrase(c, 'even', 'straight', 'plain');
-        if (takePhrase(c, 'in|of garter st?')) {
+        if (takeAnyPhrase(c, 'in|of garter st?', '( garter st? )')) {
           takePhrase(c, 'for|to the? make? the? top|bottom|lower|upper? border|edge|band|hem');
           return { is: 'even', fabric: { is: 'named', name: 'garter' }, until: { is: 'rows', n } };
         }
         return { is: 'rows', n, items: [wholeRow(base)] };
       }
+      // 'k 4 ribs of garter st': two rows each
+      if (n !== undefined && takeAnyPhrase(c, 'ribs of garter st?', 'ribs even|plain'))
+        return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
       if (n !== undefined && takePhrase(c, 'ridge')) {
         skipRowsOf(c, 2 * n);
         return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };

@@ -130,7 +130,7 @@ export const readShapeThere = (c: Cursor, edge: EdgeName): Statement | undefined
 
 function readBy(c: Cursor): number {
   takeAnyPhrase(c, 'for the? neck|armhole|raglan|shoulder|sleeve');
-  takes(c, 'a');
+  takes(c, 'a', 'by');
   takes(c, 'single', 'once');
   const n = takeNumber(c);
   takes(c, 'more');

@@ -75,6 +75,7 @@ export function readIncrease(c: Cursor): ReadItem | undefined {
     takes(c, 'the', 'next', 'first', 'last', 'same');
     return takeSts(c) ? counted('inc', 1) : undefined;
   }
+  takes(c, 'by');
   const n = takeWhole(c);
   const each = takes(c, 'each');
   takeSts(c);
@@ -85,6 +86,7 @@ export function readIncrease(c: Cursor): ReadItem | undefined {
   if (sees(c, 'in', 'into')) {
     const over = overNext(c);
     if (over === 'every') return { item: { is: 'stitches to', work: 'inc', goal: { left: 'what follows' } } };
+    takePhrase(c, 'pwise|kwise');
     if (over !== undefined) return many('inc', n ?? 1, over, each);
   }
   if (takePhrase(c, 'next st')) return counted('inc', 1);

@@ -99,7 +99,7 @@ const table = {
     'rem remain remains remaining left on needle needles now total in all altogether the each side for at end of row ' +
     'inc incs increased dec decs decreased have are is should be , made',
   'before a stated count':
-    'now leaving making total of have has are is should be will you there giving to in all a = and thus then leaves ' +
+    'so now leaving making total of have has are is should be will you there giving to in all a = and thus then leaves ' +
     'makes gives still must',
 
   // pieces and places

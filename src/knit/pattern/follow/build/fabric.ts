@@ -56,6 +56,9 @@ export function fabricOf(
 
 function goesOnKnitting(part: PartBuild | undefined): FabricState {
   const now = part?.fabric;
+  // behind a row that was not understood nobody knows what goes on
+  if (part?.rows.at(-1)?.own !== undefined && !part.rows.at(-1)?.hole)
+    return { is: 'patt', label: 'pattern' };
   return now?.is === 'face' && now.name === 'stocking' && part && part.rows.length > 0
     ? now
     : knownFabric('garter');

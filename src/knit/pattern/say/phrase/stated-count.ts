@@ -74,7 +74,7 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
   if (said === 0 && isWord(c.tokens[lead], 'to')) return undefined;
   const parting = isOneOf(c.tokens[lead]?.text ?? '', '- = : ; . ,');
   const strong =
-    said > 0 && isWord(c.tokens[lead + 1], 'now', 'leave', 'making', 'have', 'total', 'giving', '=');
+    said > 0 && isWord(c.tokens[lead + 1], 'so', 'now', 'leave', 'making', 'have', 'total', 'giving', '=');
   // 'k to end  59 sts', 'inc in first and last st  62 sts'
   const ended = said === 0 && isWord(c.tokens[lead], 'end', 'st') && isWord(c.tokens[lead - 1], 'to', 'last');
   if (lead <= c.at || !(parting || strong || ended)) return undefined;
@@ -102,6 +102,7 @@ function statedHere(c: Cursor): number | undefined {
     c.at += 1;
     lead += 1;
   }
+  if (lead > 0) takePhrase(c, 'on the? needle');
   const n = peekNumber(c);
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   c.at += 1;

@@ -165,7 +165,7 @@ const readMeasured = (c: Cursor): Until | undefined =>
     }
     takes(c, 'measures', 'measure', 'is', 'measuring', 'are', 'reaches', 'measured');
     // 'until piece measures from first row of armhole shaping 7 inches'
-    const early = sees(c, 'from', 'above') ? readFrom(c) : undefined;
+    const early = sees(c, 'from', 'above') || seesPhrase(c, 'in all') ? readFrom(c) : undefined;
     const mm = readLength(c);
     if (mm === undefined) return early === undefined ? readMeasuredInRows(c, what) : undefined;
     takes(c, 'in');
