@@ -3,6 +3,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
 import { plainHost } from './host-and-phone.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
+import { illSet } from './set-well.ts';
 import { atRow, sights } from './sights.ts';
 
 let phone: Phone;
@@ -171,6 +172,19 @@ describe('what explains a count', () => {
     const first = said[0]?.split(', ')[1] ?? '';
     expect(said[0]).toBe(`most likely, ${first}`);
     expect(said.filter((one) => one === first)).toEqual([]);
+  });
+});
+
+describe('the pieces that can be added', () => {
+  it('lie two by two with their words whole, however wide it is', async () => {
+    await come('edit garment');
+    for (const width of [390, 820, 1180]) {
+      await asRead({ width });
+      const tops = (await boxesOf('.edit-starters > .button')).map(({ top }) => Math.round(top));
+      expect(tops[0], `${width}`).toBe(tops[1]);
+      expect(tops[2], `${width}`).toBe(tops[3]);
+      expect((await illSet(page)).broken).toEqual([]);
+    }
   });
 });
 
