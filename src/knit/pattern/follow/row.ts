@@ -2,6 +2,7 @@ import { type Fault, fault } from '../../fault.ts';
 import type { Side } from '../../row/step.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
+import { knownFabric } from './build/fabric.ts';
 import { MOST_ROWS } from './build/push-row.ts';
 import { wantSide } from './build/want-side.ts';
 import { writtenRow } from './build/written-row.ts';
@@ -20,6 +21,16 @@ export function doRow(
   const sideWrong =
     label?.side !== undefined && !wantSide(build, part, label.side) ? wrongSide(part, label.side) : undefined;
   if (label === undefined || label.rows.length === 0) {
+    // 'All rows: knit' works none, and is what they are from here on
+    if (label?.name === 'all') {
+      const [only] = said.items;
+      const plain = said.items.length === 1 && only?.is === 'stitches to' && only.work === 'k';
+      part.fabric = plain
+        ? knownFabric('garter')
+        : { is: 'rows', rows: [said.items], label: 'pattern', faces: [] };
+      part.fabricRow = 0;
+      return undefined;
+    }
     const name = label?.name ?? (build.inHole ? 'buttonhole' : undefined);
     if (name !== undefined) part.named.set(name, said.items);
     for (let i = 0; i < Math.min(label?.next ?? 1, MOST_ROWS); i += 1) {

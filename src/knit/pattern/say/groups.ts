@@ -25,6 +25,9 @@ import type { GroupSaid, Statement } from './statement.ts';
 export const readGroups = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (seesPhrase(c, 'starting|beg|commencing at|on')) takes(c, 'starting', 'beg', 'commencing');
+    // 'for armholes, bind off 5 sts at beg of next 2 rows'
+    takeFor(c);
+    takes(c, ',');
     const lead = readGroupsPlace(c);
     takes(c, ',', ':');
     const work = takeBindOff(c) ? 'bo' : takeCastOn(c) ? 'co' : undefined;

@@ -32,10 +32,9 @@ Next 4 rows: Dec 1 st at the beginning of each row.
 Decrease 1 stitch at each side of the work every other row 2 times.
   > 10→6 Piece/body 7 RS dec, k6, dec (8) · WS purl · RS dec, k4, dec (6)
 Dec once at the beginning and end of the needle in every alt row twice.
-  > own words 6 asks the count Piece/body 10 WS work in pattern 'Dec once at the beginning and end of the needle in every alt row twice'
-  > ✗ stitch or repeat expected @5:42 column 42
+  > 6→2 Piece/body 10 WS purl · RS dec, k2, dec (4) · WS purl · RS [dec] 2 times (2)
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 20}, RS: 10 stocking 4 mm (own words 10); hold
+  > =   body from {castOn 20}, RS: 13 stocking 4 mm; hold
 
 ### a bind-off and the rest of its row, and one that a facing leads on to
 Cast on 20 sts.

@@ -73,7 +73,10 @@ const edgeBegunAt = (c: Cursor): EdgeName | undefined =>
 export function readEdgeOf(c: Cursor): EdgeName | undefined {
   const edge = readEdge(c);
   if (edge === undefined) return undefined;
-  if (edge === 'beginning' && attempt(c, () => takes(c, 'and') && readEdge(c) === 'end')) return 'both';
+  if (edge === 'beginning' && attempt(c, () => takes(c, 'and') && readEdge(c) === 'end')) {
+    takeAnyPhrase(c, 'of the? needle');
+    return 'both';
+  }
   if (!takeAnyPhrase(c, 'of the? needle'))
     attempt(
       c,
