@@ -10,6 +10,27 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/knit/making-up/finished.ts',
+    line: 'const next = rows[bit?.row ?? 0];',
+    before: '0',
+    after: '1',
+    why: 'a line that has bits has a first and a last one: what stands for none is for the compiler',
+  },
+  {
+    file: 'src/knit/making-up/finished.ts',
+    line: 'const first = rows[(bit?.row ?? 0) - 1];',
+    before: '0',
+    after: '1',
+    why: 'a line that has bits has a first and a last one: what stands for none is for the compiler',
+  },
+  {
+    file: 'src/knit/making-up/ways.ts',
+    line: 'const grown = now.reduce((sum, n, i) => sum + n - (pickUp[i]?.stitches ?? 0), 0);',
+    before: '-',
+    after: '+',
+    why: 'a rib comes out on half of its repeat, so that twice its count is none of it more or less',
+  },
+  {
     file: 'src/store/place/reads.ts',
     line: "async () => (key === undefined ? (await latest(tx, 1))[0] : tx.objectStore('places').get(key)),",
     before: '1',

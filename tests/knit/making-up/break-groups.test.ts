@@ -153,3 +153,21 @@ describe('a body that is no longer level', () => {
       ).toEqual(some.map((one) => [one]));
   });
 });
+
+describe('an eased edge along two pieces', () => {
+  // 100 mm, a tenth eased into 90 are 99 mm: 1 mm longer than it is meant to be; from the other side 1 mm shorter
+  const eased = (changed: string) => {
+    const [a, b] = [
+      { laid: [{ stretch: { piece: 'Back' } }, { stretch: { piece: 'Front' } }], mm: 100, rows: 0 },
+      line('Sleeve', 90),
+    ];
+    const joint = { kind: 'seam', of: 'armhole', ease: 10 };
+    return longerBy(broken(seam({ piece: changed }), { worked: { joint, lines: [a, b] } }));
+  };
+
+  it('is longer by what is over on its side, whichever of the two was changed', () => {
+    expect(eased('Back')).toBeCloseTo(1, 6);
+    expect(eased('Front')).toBeCloseTo(1, 6);
+    expect(eased('Sleeve')).toBeCloseTo(-1, 6);
+  });
+});

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ripBack } from '../../../src/knit/piece/rip-back.ts';
 import { mitten, partOf, section } from './count/mitten.ts';
+import { partsOf, part as recipePart } from './parts-by-hand.ts';
 
 describe('ripping a mitten back from row 16 (mitten.ts)', () => {
   const back = (to: number, lifelines?: readonly number[], from = 16) => {
@@ -83,5 +84,39 @@ describe('ripping a mitten back from row 16 (mitten.ts)', () => {
       3,
       0,
     ]);
+  });
+});
+
+describe('groups that are ripped back', () => {
+  it('are told from one stitch on, a decrease is none', () => {
+    const [part] = partsOf(
+      recipePart(
+        'body',
+        { castOn: 20 },
+        {
+          sections: [
+            {
+              name: 'top',
+              rows: 8,
+              fabric: 'stocking',
+              needle: 4,
+              shaping: [
+                { kind: 'bind off', edge: 'right', groups: [{ row: 3, stitches: 1 }] },
+                { kind: 'bind off', edge: 'left', groups: [{ row: 4, stitches: 2 }] },
+                { kind: 'edge', edge: 'right', by: -1, rows: [7], inset: 1, lean: 'mirrored' },
+              ],
+            },
+          ],
+        },
+      ),
+    );
+    if (!part) throw new Error('no part');
+    const made = ripBack(part, 8, { to: 2 });
+    if (!made.ok) throw new Error(made.faults[0]?.code);
+    expect(made.value.groups).toEqual([
+      { row: 3, stitches: 1 },
+      { row: 4, stitches: 2 },
+    ]);
+    expect(made.value.shaping).toEqual([3, 4, 7]);
   });
 });
