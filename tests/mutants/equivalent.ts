@@ -10,6 +10,13 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/knit/piece/form/check.ts',
+    line: "const number = /^shaping (\\d+)$/.exec(field ?? '')?.[1];",
+    before: "''",
+    after: "'name'",
+    why: 'neither of them is the name of a shaping',
+  },
+  {
     file: 'src/knit/making-up/finished.ts',
     line: 'const next = rows[bit?.row ?? 0];',
     before: '0',

@@ -9,6 +9,11 @@ import { reading } from './said.ts';
 describe('within a row', () => {
   it.each(
     table(`
+      3 times (k2, wibble), k2 → ✗ stitch or repeat expected @14
+      3 times (k2, p1), k2 → row: items '(k ×2, p) ×3, k ×2'
+      K 10 (k2, wibble) 3 times, k2 → ✗ stitch or repeat expected @11
+      *k2, (k1, wibble) twice; rep from * to end → ✗ stitch or repeat expected @11
+      K 10 (k2, p2 3 times, k2 → ✗ bracket expected )
       K 10, k1, p1 over {the|} {next|first|last|} 6 sts, k10 → row: items 'k ×10, (k, p) ×3, k ×10'
       K 10, p1, k1 over next 7 sts, k10 → row: items 'k ×10, (p, k) ×3, p, k ×10'
       K 10, k1, p1 rib to last 10 sts, k10 → row: items 'k ×10, (k, p) to {left 10}, k ×10'
