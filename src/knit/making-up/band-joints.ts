@@ -51,9 +51,9 @@ export function bandJoints(bands: readonly SewnBand[], lines: EdgeLines, which: 
 }
 
 function pickedUp(band: SewnBand, lines: EdgeLines, collar: SewnBand | undefined): Joint {
-  const along = band.along.map(({ edge, stitches }) => {
+  const along = band.along.map(({ edge, ...rest }) => {
     const line = edge === undefined ? [] : lines[edge];
-    return { line: collar && collar !== band ? withCollar(edge, line, collar) : line, stitches };
+    return { line: collar && collar !== band ? withCollar(edge, line, collar) : line, ...rest };
   });
   return { kind: 'pick up', piece: band.piece, make: 1, along };
 }

@@ -55,7 +55,23 @@ function pickUpStep(
   if (!piece) return undefined;
   const edges = pickUpsOf(piece);
   const total = edges.reduce((sum, { stitches }) => sum + stitches, 0);
-  return { id, kind: 'pick up', band, edges, ratio: ratioOf(own), total };
+  const percent = percentOf(own);
+  return {
+    id,
+    kind: 'pick up',
+    band,
+    edges,
+    ratio: ratioOf(own),
+    ...(percent !== undefined && { percent }),
+    total,
+  };
+}
+
+/** The one share that is meant of all its edges; undefined where each is filled as it comes. */
+function percentOf(own: readonly WorkedJoint[]): number | undefined {
+  const all = own.flatMap(({ joint }) => (joint.kind === 'pick up' ? joint.along : []));
+  const percent = all[0]?.percent;
+  return percent !== 100 && all.every((one) => one.percent === percent) ? percent : undefined;
 }
 
 /** The count of each edge decides: how many of the rows of the longest it comes to. One for one where no rows are picked up along. */

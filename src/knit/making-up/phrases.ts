@@ -35,6 +35,7 @@ export type Phrase =
       readonly total: number;
     }
   | { readonly say: 'ratio'; readonly ratio: PickUpRatio }
+  | { readonly say: 'share'; readonly percent: number }
   | { readonly say: 'a shoulder waits'; readonly worn: Worn }
   | { readonly say: 'a line waits'; readonly line: RaglanLine }
   | { readonly say: 'first the open shoulder'; readonly worn: Worn }
@@ -159,9 +160,12 @@ function shoulders(step: Of<'shoulders'>): Phrase[] {
   return [...all, { say: 'a shoulder waits', worn: side === 'left' ? 'right' : 'left' }];
 }
 
-function pickUp({ edges: along, total, ratio }: Of<'pick up'>): Phrase[] {
-  const counts: Phrase = { say: 'picked up', edges: along, total };
-  return ratio.stitches === ratio.rows ? [counts] : [counts, { say: 'ratio', ratio }];
+function pickUp({ edges: along, total, ratio, percent }: Of<'pick up'>): Phrase[] {
+  return [
+    { say: 'picked up', edges: along, total },
+    ...(ratio.stitches === ratio.rows ? [] : [{ say: 'ratio', ratio } as const]),
+    ...(percent === undefined ? [] : [{ say: 'share', percent } as const]),
+  ];
 }
 
 function close({ band, rows, seam }: Of<'close'>): Phrase[] {

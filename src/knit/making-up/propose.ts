@@ -26,7 +26,7 @@ export function proposed(
     pieces.find(({ recipe, makes }) => roles.includes(roleOf(recipe)) && makes.length > 0);
   const [back, sleeve] = [of('back'), of('sleeve')];
   const fronts = frontsOf(of('left front'), of('right front'), of('front'), told.leftFirst);
-  const bands = pieces.flatMap(bandOf);
+  const bands = pieces.flatMap((piece) => bandOf(piece, told));
   const first = sleeve?.makes[0];
   const seen =
     first && new FoundSleeve(sleeve.recipe.name, first.make, first.parts, 0, undefined, told.topDown);
@@ -197,9 +197,15 @@ function edgeCalled(along: string): EdgeName | undefined {
   return said.has('front') && said.has('neck') ? 'front neck' : undefined;
 }
 
-function bandOf({ recipe, makes }: StandingPiece): SewnBand[] {
+function bandOf({ recipe, makes }: StandingPiece, { shares }: Told): SewnBand[] {
   const [part] = recipe.parts;
   if (!part || !('pickUp' in part.from)) return [];
-  const along = part.from.pickUp.map(({ along: said, stitches }) => ({ edge: edgeCalled(said), stitches }));
+  const percent = shares?.get(recipe.name.toLowerCase());
+  const share = percent === undefined ? {} : { percent };
+  const along = part.from.pickUp.map(({ along: said, stitches }) => ({
+    edge: edgeCalled(said),
+    stitches,
+    ...share,
+  }));
   return [{ piece: recipe.name, part: part.name, role: roleOf(recipe), makes: makes.length, along }];
 }

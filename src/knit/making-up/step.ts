@@ -49,12 +49,13 @@ export type MakingUpStep = {
       /** the other is left open for good, and buttoned */
       readonly isOtherButtoned?: true;
     }
-  /** a band as it is planned: so many along each edge; `ratio` along rows */
+  /** a band as it is planned: so many along each edge; `ratio` along rows; `percent` of what the edge has room for, where it is meant to be another count */
   | {
       readonly kind: 'pick up';
       readonly band: string;
       readonly edges: readonly PickUp[];
       readonly ratio: PickUpRatio;
+      readonly percent?: number;
       readonly total: number;
     }
   /** the seam that was left open for a band worked in rows, and the band's ends in line with it */

@@ -19,6 +19,8 @@ export interface Told {
   readonly indentRows?: number;
   /** a sleeve's edge and its armhole, as measured, mm */
   readonly top?: { readonly sleeveMm: number; readonly armholeMm: number };
+  /** what a band picks up, in hundredths of the stitches that its edge has room for, by its name in small letters */
+  readonly shares?: ReadonlyMap<string, number>;
   /** rows of one side */
   readonly opening?: { readonly of: 'back' | 'raglan'; readonly rows: number };
   /** of two fronts that are one piece */

@@ -63,6 +63,7 @@ function saidIn(terms: Terms): Omit<JoiningWords['said'], PlainPhrase> {
     way: ({ how }) => fill(ways[how], { offing }),
     'picked up': ({ total }) => fill(figured['picked up'], { total }),
     ratio: ({ ratio }) => fill(figured.ratio, ratio),
+    share: ({ percent }) => fill(figured.share, { percent }),
     'a shoulder waits': ({ worn }) => fill(figured['a shoulder waits'], { side: worn }),
     'a line waits': ({ line }) => fill(figured['a line waits'], { line }),
     // it is what the line begins with

@@ -92,7 +92,10 @@ const oneOf =
 /** What the places of the sentences take; one that is not named here takes a name. */
 const slots: Readonly<Record<string, SlotReader>> = {
   ...Object.fromEntries(
-    ['times', 'first', 'second', 'every', 'total', 'stitches', 'rows'].map((slot) => [slot, number]),
+    ['times', 'first', 'second', 'every', 'total', 'stitches', 'rows', 'percent'].map((slot) => [
+      slot,
+      number,
+    ]),
   ),
   nos: numbers,
   list: numbers,

@@ -31,8 +31,13 @@ export function toldBy(said: readonly Sentence[], beside: Pick<Told, 'leftFirst'
   const told: Draft = { seams: new Set(), ...beside };
   for (const seam of seamsIn(said)) told.seams.add(seam);
   let about: Title | undefined;
+  let band = '';
   for (const { key, values } of said) {
-    if (key.startsWith(TITLE)) about = key.slice(TITLE.length) as Title;
+    if (key.startsWith(TITLE)) {
+      about = key.slice(TITLE.length) as Title;
+      band = String(values.band ?? '');
+    } else if (key === 'said share')
+      told.shares = new Map([...(told.shares ?? []), [band, Number(values.percent)]]);
     else if (key.startsWith('way ')) {
       if (about && seamOf[about] === 'shoulder') told.shoulderWay = key.slice('way '.length) as SeamWay;
     } else tell(told, about, { key, values });

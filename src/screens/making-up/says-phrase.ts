@@ -26,6 +26,8 @@ export function saysPhrase(phrase: Phrase): string | readonly string[] {
       ];
     case 'ratio':
       return say('makingUp.pickUpRows', { ratio: saysRatio(phrase.ratio) });
+    case 'share':
+      return say('makingUp.pickUpShare', { percent: phrase.percent });
     case 'a shoulder waits':
       return say(laterShoulders[phrase.worn]);
     case 'a line waits':

@@ -57,6 +57,7 @@ export const words: Translation<typeof english> = {
   neckTotal: 'Insgesamt etwa {total}, passend zu 2×2-Rippen. Noch ist keine Blende geplant.',
   pickUpAlong: 'entlang „{along}“: {stitches}',
   pickUpRows: 'Entlang von Reihen {ratio} auffassen.',
+  pickUpShare: '{percent} Maschen auffassen für je 100, für die am Rand Platz ist.',
   pickUpKnit: 'Blende stricken',
   sleeves: '{piece} einsetzen',
   sleevesBoth: 'Beide Ärmel einsetzen',

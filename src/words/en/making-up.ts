@@ -53,6 +53,7 @@ export const words = {
   neckTotal: 'In all about {total}, to suit a 2×2 rib. No band is planned yet.',
   pickUpAlong: 'along the {along}: {stitches}',
   pickUpRows: 'Along rows, pick up {ratio}.',
+  pickUpShare: 'Pick up {percent} for each 100 stitches that the edge has room for.',
   pickUpKnit: 'Knit the band',
   sleeves: 'Set in the {piece}',
   sleevesBoth: 'Set in both sleeves',

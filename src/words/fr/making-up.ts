@@ -58,6 +58,7 @@ export const words: Translation<typeof english> = {
   neckTotal: 'En tout environ {total}, pour convenir à des côtes 2/2. Aucune bordure n’est encore prévue.',
   pickUpAlong: 'le long de « {along} » : {stitches}',
   pickUpRows: 'Le long des rangs, relevez {ratio}.',
+  pickUpShare: 'Relevez {percent} mailles pour 100 que le bord peut recevoir.',
   pickUpKnit: 'Tricoter la bordure',
   sleeves: 'Monter : {piece}',
   sleevesBoth: 'Monter les deux manches',

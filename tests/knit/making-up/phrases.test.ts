@@ -126,7 +126,7 @@ describe('shoulders', () => {
 
 describe('a band', () => {
   const ratio = (stitches: number, rows: number) => ({ stitches, rows });
-  const picked = (of: Of<'pick up'>['ratio']): MakingUpStep => ({
+  const picked = (of: Of<'pick up'>['ratio']): Of<'pick up'> => ({
     id: 'p',
     kind: 'pick up',
     band: 'Neckband',
@@ -139,6 +139,12 @@ describe('a band', () => {
     expect(says(picked(ratio(3, 4)))).toEqual(['picked up', 'ratio']);
     expect(says(picked(ratio(1, 1)))).toEqual(['picked up']);
     expect(phrase(picked(ratio(3, 4)), 'picked up')).toMatchObject({ total: 90 });
+  });
+
+  it('says what share of its edge is meant where it is not all of it', () => {
+    const meant: MakingUpStep = { ...picked(ratio(1, 2)), percent: 88 };
+    expect(says(meant)).toEqual(['picked up', 'ratio', 'share']);
+    expect(phrase(meant, 'share')).toEqual({ say: 'share', percent: 88 });
   });
 
   const ends = { id: 'c', kind: 'close', band: 'Neckband', rows: 8 } as const;

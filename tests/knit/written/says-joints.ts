@@ -21,7 +21,9 @@ export function saysJoints(
   return joints.map((joint) => {
     if (joint.kind === 'seam') return `${joint.of}, ${joint.how}: ${line(joint.a)} = ${line(joint.b)}`;
     if (joint.kind === 'left free') return `free ${joint.as}: ${line(joint.line)}`;
-    const along = joint.along.map((one) => `${one.stitches} along ${line(one.line)}`);
+    const along = joint.along.map(
+      (one) => `${one.stitches} (${one.percent ?? 100} of 100) along ${line(one.line)}`,
+    );
     return `pick up ${pieces.indexOf(joint.piece)}.${joint.make}: ${along.join(' | ')}`;
   });
 }

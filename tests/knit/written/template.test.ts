@@ -18,6 +18,7 @@ const [length = ''] = Object.keys(lengthWords);
 
 /** Something for every place of every sentence. */
 const any: Readonly<Record<string, string | number>> = {
+  percent: 88,
   ...Object.fromEntries(
     ['times', 'first', 'second', 'every', 'total', 'stitches', 'rows'].map((slot, i) => [slot, i + 5]),
   ),

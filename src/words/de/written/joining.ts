@@ -89,6 +89,7 @@ export const joining: JoiningWords = {
     way: ({ how }) => ways[how],
     'picked up': ({ total }) => `insgesamt ${total} Maschen.`,
     ratio: ({ ratio }) => `Entlang der Reihen ${ratio.stitches} Maschen auf ${ratio.rows} Reihen.`,
+    share: ({ percent }) => `${percent} Maschen auffassen für je 100, für die am Rand Platz ist.`,
     'a shoulder waits': ({ worn }) =>
       `Die ${sides[worn].toLowerCase()} Schulter bleibt offen, bis die Blende gestrickt ist.`,
     'a line waits': ({ line }) => `Die ${lines[line]} bleibt offen, bis die Blende gestrickt ist.`,

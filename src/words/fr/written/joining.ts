@@ -90,6 +90,7 @@ export const joining: JoiningWords = {
     way: ({ how }) => ways[how],
     'picked up': ({ total }) => `${total} mailles en tout.`,
     ratio: ({ ratio }) => `Le long des rangs, ${ratio.stitches} mailles pour ${ratio.rows} rangs.`,
+    share: ({ percent }) => `Relever ${percent} mailles pour 100 que le bord peut recevoir.`,
     'a shoulder waits': ({ worn }) =>
       `L’épaule ${sides[worn]} reste ouverte jusqu’à ce que la bordure soit faite.`,
     'a line waits': ({ line }) =>
