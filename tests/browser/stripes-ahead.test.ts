@@ -38,7 +38,7 @@ it('other stripes from the needle on: said before they are taken, with what lies
   await page.getByText(/^Row 43: woad, Row 45: sand, Row 47: woad/).waitFor();
   // two of each four, from row 45 of some 190 on
   expect(await darkRows(page)).toBeGreaterThan(60);
-  const named = await page.locator('.count-card .yarn-lines li').allInnerTexts();
+  const named = await page.locator('.count-card .stripes-key li').allInnerTexts();
   expect(named.map((name) => name.trim())).toEqual(['woad', 'sand']);
   await page.getByText('In Front too, from row 43').waitFor();
   await page.getByText('Its rows 43 to 50 are knitted and stay as they are.').waitFor();

@@ -30,7 +30,8 @@ export const upright = (name: Named, x: number, y0: number, y1: number): PieceMe
   to: [x, y1],
 });
 
-const keyOf = (name: Named): string => (typeof name === 'string' ? name : `section ${name.section}`);
+const keyOf = (name: Named): string =>
+  typeof name === 'string' ? name : `section ${name.section}${name.toTop ? ' to the top' : ''}`;
 
 /** The part that is cast on or picked up first, and its rows with a height. */
 export const tall = (part: PartShape | undefined): readonly RowShape[] =>

@@ -1,4 +1,5 @@
 import './panel-map.css';
+import type { ComponentChildren } from 'preact';
 import { useId, useMemo } from 'preact/hooks';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { type Box, shapeOfPiece } from './outline-of.ts';
@@ -14,6 +15,8 @@ export interface PieceThumbProps {
   readonly tallestMm?: number | undefined;
   /** said to a screen reader; without it the thumb is ornament beside a word */
   readonly label?: string | undefined;
+  /** drawn over the cloth, in the shape's mm */
+  readonly over?: ComponentChildren;
 }
 
 /** mm around a piece in its small drawing, so that its outline is whole. */
@@ -26,7 +29,7 @@ export const thumbHeight = (box: Box): number => box.height + 2 * edgeOf(box);
  * The small drawing of a piece in its real shape with its progress; fills its box's height (class `thumb`). As in the large
  * one a finished row moves the edge of a clip, whatever the number of rows.
  */
-export function PieceThumb({ parts, worked, tallestMm, label }: PieceThumbProps) {
+export function PieceThumb({ parts, worked, tallestMm, label, over }: PieceThumbProps) {
   const id = useId();
   const shape = useMemo(() => shapeOfPiece(parts), [parts]);
   const whole = useMemo(() => shape.parts.map((part) => clothPath(part)), [shape]);
@@ -48,6 +51,7 @@ export function PieceThumb({ parts, worked, tallestMm, label }: PieceThumbProps)
           <path class="map-outline" d={whole[i]} />
         </g>
       ))}
+      {over}
     </svg>
   );
 }
