@@ -63,8 +63,10 @@ const byCamera = [
 
 /** What says and what reads how a garment is made up, by the same sentences: wanted when one is made of a text, or passed on as one. */
 const sewing = [
+  'as-told',
   'joined-as-told',
   'read-making-up',
+  'read-stripes',
   'making-up-sentences',
   'making-up-table',
   'plain-seams',
@@ -85,6 +87,7 @@ const publishing = [
     'glued.ts',
     'pictures.tsx',
     'measures-of.ts',
+    'schematic-lines.ts',
     'signs-apart.ts',
     'written-card.tsx',
     'written-in.tsx',

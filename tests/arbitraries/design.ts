@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { FabricName } from '../../src/knit/fabric.ts';
 import { bodyTables, type SizedBody } from '../../src/knit/garment/bodies.ts';
-import type { Body, Design } from '../../src/knit/garment/design.ts';
+import { type Body, type Design, holesInFronts } from '../../src/knit/garment/design.ts';
 import { fits } from '../../src/knit/garment/ease.ts';
 import { armholeKinds } from '../../src/knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../src/knit/garment/kinds/garments.ts';
@@ -115,5 +115,61 @@ export const someDesign = (): fc.Arbitrary<Design> =>
         armholeBand: { ...begun.armholeBand, ...r.bands },
         tapers: r.tapers,
         ...(r.turns ? { turns: r.turns } : {}),
+      };
+    });
+
+/** Nothing, now and then. */
+const perhaps = <T>(of: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> => fc.option(of, { nil: undefined });
+
+type Known<T> = { [K in keyof T]?: Exclude<T[K], undefined> };
+
+const known = <T extends object>(of: T): Known<T> =>
+  Object.fromEntries(Object.entries(of).filter(([, value]) => value !== undefined)) as Known<T>;
+
+const tenths = (n: number): number => Math.max(1, Math.round(10 * n) / 10);
+
+/** The same with every other figure and choice that a design may hold: those that its kinds begin with, left out or otherwise. */
+export const wholeDesign = (): fc.Arbitrary<Design> =>
+  fc
+    .record({
+      design: someDesign(),
+      edition: fc.constantFrom('as begun' as const, undefined, 2 as const, 3 as const),
+      underarm: perhaps(mm(5, 60)),
+      sleeveShare: perhaps(fc.integer({ min: 70, max: 120 })),
+      endsAtWrist: perhaps(fc.boolean()),
+      capTop: perhaps(mm(20, 110)),
+      eases: fc.array(fc.integer({ min: -30, max: 60 }), { minLength: 7, maxLength: 7 }),
+      ownEases: fc.boolean(),
+      holesIn: perhaps(some(...holesInFronts)),
+      buttonMm: perhaps(mm(8, 40)),
+      percent: perhaps(fc.integer({ min: 80, max: 105 })),
+      others: fc.dictionary(some(...ribs, 'stocking' as const), fc.tuple(mm(80, 120), mm(80, 130)), {
+        maxKeys: 3,
+      }),
+      needles: some([4, 3.5], [4, 4], [8, 6.5], [2.25, 1.75], [12, 10]),
+    })
+    .map(({ design, edition, ...r }): Design => {
+      const { edition: begun, underarmMm, ...rest } = design;
+      const since = edition === 'as begun' ? begun : edition;
+      const names = Object.keys(design.ease) as (keyof Design['ease'])[];
+      const eased = names.map((name, i) => [name, design.ease[name] + (r.eases[i] ?? 0)] as const);
+      const own = design.gauges[design.fabric] as Gauge;
+      const swatched = Object.entries(r.others).map(([fabric, [stitches, rows]]) => [
+        fabric,
+        { stitches: tenths((own.stitches * stitches) / 100), rows: tenths((own.rows * rows) / 100) },
+      ]);
+      const lengthMm = r.sleeveShare && (design.body.arm * r.sleeveShare) / 100;
+      return {
+        ...rest,
+        ...known({ edition: since, underarmMm: r.underarm ?? underarmMm }),
+        ease: r.ownEases ? (Object.fromEntries(eased) as unknown as Design['ease']) : design.ease,
+        sleeve: {
+          ...design.sleeve,
+          ...known({ lengthMm, endsAtWrist: r.endsAtWrist, capTopMm: r.capTop }),
+        },
+        frontBand: { ...design.frontBand, ...known({ holesIn: r.holesIn, buttonMm: r.buttonMm }) },
+        armholeBand: { ...design.armholeBand, ...known({ percent: r.percent }) },
+        gauges: { ...Object.fromEntries(swatched), ...design.gauges },
+        needles: { panels: r.needles[0] ?? 4, borders: r.needles[1] ?? 4 },
       };
     });

@@ -1,22 +1,29 @@
-import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { type ColouredMake, colouredPart } from '../../knit/written/stripe-lines.ts';
-import { coloursOf, isStriped } from '../../knit/yarn/stripes.ts';
+import type { WorkedSize } from '../../knit/written/work-size.ts';
+import { coloursOf, isStriped, type StripesOf } from '../../knit/yarn/stripes.ts';
 import type { GarmentRecord } from '../../store/records.ts';
+import { garmentOf } from './garment-of.ts';
+import { numbered } from './save-new.ts';
+import { stripesLaid } from './stripes-laid.ts';
+import { stripesToPass } from './stripes-to-pass.ts';
 
-/**
- * Every copy of every piece in its colours; copies that are alike are told once.
- * @param partsOf the parts of the piece at a place of the garment, as they are written
- */
-export function colouredMakes(
-  garment: GarmentRecord,
-  partsOf: (piece: number) => readonly PlannedPart[],
-): readonly ColouredMake[] {
-  if (!isStriped(garment)) return [];
-  return garment.pieces.flatMap(({ id, recipe }, at) => {
-    const parts = partsOf(at);
+/** A garment, or its design in a size, with its rows in the garment's colours: stripes of another size are laid through its own rows. */
+export function inColours(garment: GarmentRecord, size: WorkedSize): WorkedSize {
+  if (!isStriped(garment)) return size;
+  const passed = { ...garmentOf(garment), ...stripesToPass(garment) };
+  const pieces = size.garment.pieces.map(({ recipe }) => recipe);
+  const here = stripesLaid(passed, { ...passed, pieces, joints: size.made.joints });
+  return { ...size, coloured: colouredMakes(here, size) };
+}
+
+/** Every copy of every piece in its colours; copies that are alike are told once. */
+function colouredMakes(of: StripesOf, { garment }: WorkedSize): readonly ColouredMake[] {
+  const ids = numbered(garment.pieces.map(({ recipe }) => recipe));
+  return ids.flatMap(({ id, recipe }, at) => {
+    const parts = garment.pieces[at]?.makes[0]?.parts ?? [];
     const copies = Array.from({ length: recipe.makes }, (_, i): ColouredMake => {
       const make = i + 1;
-      const coloured = parts.map((part) => colouredPart(part, coloursOf(garment, id, parts, part, make)));
+      const coloured = parts.map((part) => colouredPart(part, coloursOf(of, id, parts, part, make)));
       return { piece: recipe.name, make, parts: coloured };
     });
     return areAlike(copies)

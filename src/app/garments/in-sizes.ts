@@ -1,4 +1,4 @@
-import type { Result } from '../../knit/fault.ts';
+import { ok, type Result } from '../../knit/fault.ts';
 import { type Adjustment, adjusted } from '../../knit/garment/adjust.ts';
 import type { SizedBody } from '../../knit/garment/bodies.ts';
 import type { Design } from '../../knit/garment/design.ts';
@@ -17,6 +17,7 @@ export interface DraftedSize {
 /**
  * A design in each size, one after the other in tasks of their own, the narrowest chest first.
  * @param rest what is not drafted: name, yarn, credits
+ * @param inColours lays its stripes through a size
  * @param onSize told of each size before it is begun
  */
 export async function inSizes(
@@ -25,12 +26,14 @@ export async function inSizes(
   bodies: readonly SizedBody[],
   onSize: (size: string) => void,
   adjustments: readonly Adjustment[] = [],
+  inColours: (size: WorkedSize) => WorkedSize = (size) => size,
 ): Promise<readonly DraftedSize[]> {
   const sizes: DraftedSize[] = [];
   for (const { size, body } of [...bodies].sort((a, b) => a.body.chest - b.body.chest)) {
     onSize(size);
     await new Promise((done) => setTimeout(done));
-    sizes.push({ size, worked: draftSize(size, adjusted(resized(design, body), adjustments, size), rest) });
+    const worked = draftSize(size, adjusted(resized(design, body), adjustments, size), rest);
+    sizes.push({ size, worked: worked.ok ? ok(inColours(worked.value)) : worked });
   }
   return sizes;
 }

@@ -28,17 +28,27 @@ export function usualSet({ person: { table = 'women', size } }: DesignForm): Siz
   return { version: 1, table, sizes: usualSizes(table, size), people: [], adjusted: [] };
 }
 
-/** The name of a size in a written list holds neither brackets nor commas. */
+/** The name of a size in a written list holds neither brackets nor commas, nor the words between two names. */
 export const sizeName = (name: string): string =>
   name
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .replace(/(?<!\S)(?:and|only)(?!\S)/giu, '')
+    .replace(/ +/g, ' ')
     .trim()
     .slice(0, 16);
 
-export const bodiesOf = ({ table, sizes, people }: SizeSet): readonly SizedBody[] => [
-  ...bodyTables[table].filter(({ size }) => sizes.includes(size)),
-  ...people.map(({ name, body }) => ({ size: sizeName(name), body })),
-];
+/** Every size under a name of its own: a person called as a size of the table, or by signs alone, is told from it by a number. */
+export function bodiesOf({ table, sizes, people }: SizeSet): readonly SizedBody[] {
+  const all: SizedBody[] = bodyTables[table].filter(({ size }) => sizes.includes(size));
+  for (const { name, body } of people) {
+    const own = sizeName(name);
+    const isFree = (size: string) => size !== '' && all.every((one) => one.size !== size);
+    let size = own;
+    for (let n = 2; !isFree(size); n += 1) size = `${own} ${n}`.trim();
+    all.push({ size, body });
+  }
+  return all;
+}
 
 export const keepSizes = (id: Parameters<typeof changeGarment>[0], sizes: SizeSet): Promise<boolean> =>
   changeGarment(id, (now) => ({ ...now, sizes }));

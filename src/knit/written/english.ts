@@ -87,7 +87,7 @@ const facts = (terms: Terms): FactWords => ({
   },
   measure: (name, length) => `${name}: ${length}`,
   yarn: (words) => `Yarn: ${words}`,
-  anyYarn: 'to suit the gauge',
+  anyYarn: `to suit the ${terms === 'US' ? 'gauge' : 'tension'}`,
   weight: (weights) => `weight ${weights.map(({ weight, name }) => `${weight} ${name}`).join(' or ')}`,
   strands: (count) => `Held together: ${count} strands`,
   amount: (amounts) => `Amount, reserve included: ${amounts.join('; ')}`,
@@ -115,7 +115,7 @@ const facts = (terms: Terms): FactWords => ({
     `${terms === 'US' ? 'Gauge' : 'Tension'}: ${stitches} sts and ${rows} rows = ${over}${fabric ? ` in ${fabric}` : ''}${needle ? ` on ${needle} mm needles` : ''}.`,
   washed: 'Measured washed and dry.',
   striped: (of, stretches, boundOffIn) =>
-    `Stripes, ${of}: ${[...stretches.map(striped), ...(boundOffIn ? [`bind off in ${boundOffIn}`] : [])].join('; ')}.`,
+    `Stripes, ${of}: ${[...stretches.map(striped), ...(boundOffIn ? [`${terms === 'US' ? 'bind' : 'cast'} off in ${boundOffIn}`] : [])].join('; ')}.`,
   care: [
     'Wash and dry it as the label of its yarn says, and as the swatch was washed.',
     'Rest your hands when they tire; ask a doctor where they hurt.',

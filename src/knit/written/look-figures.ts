@@ -38,6 +38,41 @@ export const tellsMeasures = (
     );
   });
 
+/** The body that each size is for, and how much wider or narrower the garment is. */
+export const tellsFit = (
+  lines: readonly string[],
+  sizes: readonly WorkedSize[],
+  { facts, list }: WrittenWords,
+): boolean =>
+  sizes.every(({ design }, i) => {
+    if (!design) return false;
+    const { body, ease } = design;
+    const own = (begins: string, mm: number) =>
+      lines.some(
+        (line) =>
+          line.includes(begins) && (figuresOf(line, sizes.length, list)[i] ?? []).some((n) => isNear(n, mm)),
+      );
+    // up to where the figure stands, whichever side of it the name is on
+    const [eased = ''] = facts.ease('#', ease.chest >= 0).split('#');
+    return own(facts.body(''), body.chest) && own(eased, Math.abs(ease.chest));
+  });
+
+/** The metres to buy for each size, its reserve included, to the next ten. */
+export const tellsAmounts = (
+  lines: readonly string[],
+  sizes: readonly WorkedSize[],
+  { facts, list }: WrittenWords,
+): boolean =>
+  sizes.every(({ yarn }, i) =>
+    lines.some(
+      (line) =>
+        line.includes(facts.amount([])) &&
+        (figuresOf(line, sizes.length, list)[i] ?? []).some(
+          (n) => n >= yarn.metresToBuy && n < yarn.metresToBuy + 10,
+        ),
+    ),
+  );
+
 const isNear = (said: number, mm: number): boolean =>
   Math.abs(10 * said - mm) <= NEAR_MM.cm || Math.abs(MM_PER_INCH * said - mm) <= NEAR_MM.in;
 

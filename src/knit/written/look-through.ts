@@ -2,10 +2,10 @@ import { fits, fitsSeamed } from '../fabric.ts';
 import { factsOf } from '../fabric-facts.ts';
 import { rowsKnitted } from '../making-up/top.ts';
 import type { PlannedPart } from '../piece/planned.ts';
-import { tellsMeasures, tellsNeedles, tellsSections } from './look-figures.ts';
+import { tellsAmounts, tellsFit, tellsMeasures, tellsNeedles, tellsSections } from './look-figures.ts';
 import { lengthUnits } from './says-length.ts';
 import type { WorkedSize } from './work-size.ts';
-import { gaugeLine } from './write-pattern.ts';
+import { gaugeLine, gaugesOf } from './write-pattern.ts';
 import type { Heading, WrittenWords } from './written-words.ts';
 
 /** What a written pattern is looked through for. */
@@ -96,28 +96,34 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
     const isName = ![facts.design(''), ...Object.values(headings)].some((one) => first.startsWith(one));
     return isName && lines.some((line) => line.startsWith(facts.design('')));
   },
-  'body and ease': ({ tells, words: { facts } }) =>
-    tells('fit', facts.body('')) && tells('fit', facts.ease('', true)),
+  'body and ease': ({ under, sizes, words }) => tellsFit(under('fit'), sizes, words),
   measures: ({ tells, sizes, words, words: { facts }, under }) =>
     tellsMeasures(under('finished'), sizes, words) &&
     sizes.every(({ finished }) => finished.chest !== undefined && finished.length !== undefined) &&
     (['chest', 'length'] as const).every((name) =>
       tells('finished', facts.measure(facts.measures[name], '')),
     ),
-  yarn: ({ tells, sizes, words }) =>
+  yarn: ({ under, sizes, words }) =>
     sizes.every(({ garment }) => {
       const [yarn] = garment.yarns ?? [];
       return yarn !== undefined && yarn.name !== '' && yarn.grams !== undefined && yarn.metres !== undefined;
-    }) && tells('materials', words.facts.amount([])),
+    }) && tellsAmounts(under('materials'), sizes, words),
   needles: ({ tells, under, sizes, words, words: { facts } }) =>
     tellsNeedles(under('materials'), sizes, words) &&
     tells('materials', facts.needles([])) &&
     tells('materials', facts.notions([])),
   gauge: ({ under, sizes, words }) => {
-    const gauge = sizes[0]?.garment.pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;
-    if (gauge?.fabric === undefined || gauge.needle === undefined) return false;
-    return under('gauge').some((line) =>
-      lengthUnits.some((units) => line.startsWith(gaugeLine(gauge, words, units))),
+    const gauges = sizes[0] ? gaugesOf(sizes[0].garment) : [];
+    return (
+      gauges.length > 0 &&
+      gauges.every(
+        (gauge) =>
+          gauge.fabric !== undefined &&
+          gauge.needle !== undefined &&
+          under('gauge').some((line) =>
+            lengthUnits.some((units) => line.startsWith(gaugeLine(gauge, words, units))),
+          ),
+      )
     );
   },
   washed: ({ under, words }) => under('gauge').some((line) => line.includes(words.facts.washed)),

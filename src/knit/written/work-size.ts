@@ -9,6 +9,7 @@ import { asPlanned } from '../piece/as-planned.ts';
 import type { Garment } from '../piece/garment.ts';
 import type { StandingGarment } from '../piece/standing.ts';
 import { type YarnNeed, yarnOf } from '../yarn/need.ts';
+import type { ColouredMake } from './stripe-lines.ts';
 
 /** A garment in one size, with all that is told of it beside its rows. */
 export interface WorkedSize {
@@ -21,6 +22,8 @@ export interface WorkedSize {
   readonly yarn: YarnNeed;
   readonly warnings: readonly Warning[];
   readonly design?: Design;
+  /** its rows in their colours, where it is striped */
+  readonly coloured?: readonly ColouredMake[];
 }
 
 /** @returns the garment worked out, or the planner's faults */

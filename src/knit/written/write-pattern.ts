@@ -1,3 +1,4 @@
+import type { FabricName } from '../fabric.ts';
 import { ok, type Result, refuse } from '../fault.ts';
 import { MM_PER_INCH } from '../gauge.ts';
 import type { MeasuredGauge } from '../measured-gauge.ts';
@@ -5,6 +6,7 @@ import type { Garment, Yarn } from '../piece/garment.ts';
 import { plan } from '../piece/plan.ts';
 import type { PlannedPart } from '../piece/planned.ts';
 import type { Recipe } from '../piece/recipe.ts';
+import type { StandingGarment } from '../piece/standing.ts';
 import type { Terms } from '../row/row-words.ts';
 import { englishWritten } from './english.ts';
 import { needleIn, type RowLineWords, rowLines } from './row-lines.ts';
@@ -58,6 +60,19 @@ const yarnWords = ({ name, fibre, balls, grams, metres }: Yarn, facts: FactWords
   ]
     .filter((word) => word)
     .join(', ');
+
+/** The gauge that a garment is knitted in, and those of its other fabrics that were swatched too, on the needle that they are knitted on. */
+export function gaugesOf({ pieces }: Pick<StandingGarment, 'pieces'>): readonly MeasuredGauge[] {
+  const found = new Map<FabricName | undefined, MeasuredGauge>();
+  const main = pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;
+  if (main) found.set(main.fabric, main);
+  for (const { recipe } of pieces)
+    for (const { fabric, needle } of recipe.parts.flatMap(({ sections }) => sections)) {
+      const own = recipe.gauges?.[fabric];
+      if (own && !found.has(fabric)) found.set(fabric, { ...own, fabric, needle });
+    }
+  return [...found.values()];
+}
 
 /** A gauge is counted over 10 cm, or 4 in where a pattern gives nothing but inches; as published patterns have it. */
 export function gaugeLine(

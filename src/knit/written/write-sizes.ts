@@ -13,9 +13,9 @@ import {
   sizeAndFit,
   type WrittenSection,
 } from './sections.ts';
-import { type ColouredMake, stripeLines } from './stripe-lines.ts';
+import { stripeLines } from './stripe-lines.ts';
 import type { WorkedSize } from './work-size.ts';
-import { gaugeLine, pieceLines } from './write-pattern.ts';
+import { gaugeLine, gaugesOf, pieceLines } from './write-pattern.ts';
 import type { ListWords, WrittenWords } from './written-words.ts';
 
 export interface WriteSizesOptions {
@@ -24,8 +24,6 @@ export interface WriteSizesOptions {
   readonly units?: LengthUnits;
   /** beside the millimetres, in the list of needles */
   readonly needle?: NeedleNumber;
-  /** its rows in their colours, where it is striped; of a garment in one size */
-  readonly coloured?: readonly ColouredMake[];
 }
 
 /**
@@ -36,7 +34,7 @@ export interface WriteSizesOptions {
  */
 export function writeSizes(
   sizes: readonly WorkedSize[],
-  { words = englishWritten('US'), units = 'both', needle, coloured = [] }: WriteSizesOptions = {},
+  { words = englishWritten('US'), units = 'both', needle }: WriteSizesOptions = {},
 ): Result<string> {
   const [first] = sizes;
   if (first === undefined) return refuse(fault('no sizes'));
@@ -49,7 +47,11 @@ export function writeSizes(
     mergeSections(sizes.map(of), names, list);
   const pieces = all((size) => pieceSections(size, words));
   const tension = gaugeLines(first, words, units);
-  const striped = stripeLines(coloured, words);
+  const striped = mergeTexts(
+    sizes.map(({ coloured = [] }) => stripeLines(coloured, words)),
+    names,
+    list,
+  );
   const blocks = [
     head,
     ...all((size) => [
@@ -93,14 +95,9 @@ const endsWithCuff = (joint: Joint, piece: string): boolean =>
   joint.as === 'cuff' &&
   joint.line.some((stretch) => stretch.piece === piece && stretch.edge === 'top');
 
-function gaugeLines(
-  { garment: { pieces, swatches } }: WorkedSize,
-  words: WrittenWords,
-  units: LengthUnits,
-): string[] {
-  const gauge = pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;
-  if (!gauge) return [];
-  return [`${gaugeLine(gauge, words, units)}${swatches?.length ? ` ${words.facts.washed}` : ''}`];
+function gaugeLines({ garment }: WorkedSize, words: WrittenWords, units: LengthUnits): string[] {
+  const washed = garment.swatches?.length ? ` ${words.facts.washed}` : '';
+  return gaugesOf(garment).map((gauge, i) => `${gaugeLine(gauge, words, units)}${i === 0 ? washed : ''}`);
 }
 
 /** Section by section, in the order of the size that has most of them; two of one title are two sections. */

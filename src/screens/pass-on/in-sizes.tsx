@@ -2,10 +2,12 @@ import { useEffect, useState } from 'preact/hooks';
 import { keptPeople } from '../../app/drafts/design/designer.ts';
 import { type DesignForm, designOf, type Person } from '../../app/drafts/design/form.ts';
 import { readKept } from '../../app/drafts/kept/read-kept.ts';
+import { inColours } from '../../app/garments/coloured-makes.ts';
 import { besideDraft, type DraftedSize, inSizes } from '../../app/garments/in-sizes.ts';
 import { bodiesOf, keepSizes, type SizeSet, usualSet, usualSizes } from '../../app/garments/size-set.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { bodyTableNames, bodyTables } from '../../knit/garment/bodies.ts';
+import type { WorkedSize } from '../../knit/written/work-size.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
@@ -76,7 +78,8 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
     const bodies = bodiesOf(now);
     if (bodies.length === 0) return tell(say('passOn.noSizes'));
     const onSize = (size: string) => tell(say('passOn.workingOut', { size }));
-    setDrafted(await inSizes(designOf(form), besideDraft(garment), bodies, onSize, now.adjusted));
+    const coloured = (size: WorkedSize) => inColours(garment, size);
+    setDrafted(await inSizes(designOf(form), besideDraft(garment), bodies, onSize, now.adjusted, coloured));
     tell('');
   };
   return (

@@ -1,4 +1,5 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
+import type { Edge } from '../../knit/piece/recipe.ts';
 import {
   type PartShape,
   type PieceShape,
@@ -18,8 +19,14 @@ import {
 const LEAST_MM = 5;
 const LEAST_SECTION_MM = 15;
 
-/** Every measure of a piece from its rows: widths where it begins, is widest and ends, heights by section and in all. */
-export function measuresOf(parts: readonly PlannedPart[]): {
+/**
+ * Every measure of a piece from its rows: widths where it begins, is widest and ends, heights by section and in all.
+ * @param outer of half a front the edge at the side of the body
+ */
+export function measuresOf(
+  parts: readonly PlannedPart[],
+  outer: Edge = 'right',
+): {
   readonly shape: PieceShape;
   readonly measures: readonly PieceMeasure[];
 } {
@@ -28,7 +35,7 @@ export function measuresOf(parts: readonly PlannedPart[]): {
     ...widths(parts, shape),
     ...heights(parts, shape),
     ...necks(parts, shape),
-    ...half(parts, shape),
+    ...half(parts, shape, outer),
   ];
   return { shape, measures: found.filter(({ mm }) => mm >= LEAST_MM) };
 }
@@ -63,8 +70,8 @@ function heights(parts: readonly PlannedPart[], shape: PieceShape): PieceMeasure
   const [part] = parts;
   if (!part || !body) return [];
   const isParted = parts.some(({ parent }) => parent === part.name);
-  const told = part.sections.filter(
-    ({ name, first, last }) => last >= first && name !== 'bind off' && !(isParted && name === 'shoulder'),
+  const told = runsOf(part.sections).filter(
+    ({ name }) => name !== 'bind off' && !(isParted && name === 'shoulder'),
   );
   const sections = told.flatMap(({ name, first, last }, i): PieceMeasure[] => {
     const [low, high] = [body.rows[first - 1], body.rows[last - 1]];
@@ -75,6 +82,24 @@ function heights(parts: readonly PlannedPart[], shape: PieceShape): PieceMeasure
   });
   const whole = inAll(shape);
   return sections.length === 1 ? [whole] : [...sections, whole];
+}
+
+interface Run {
+  readonly name: string;
+  readonly first: number;
+  readonly last: number;
+}
+
+/** Sections of one name are one height with what lies between them: a band with its button holes. */
+function runsOf(sections: PlannedPart['sections']): readonly Run[] {
+  const runs: Run[] = [];
+  for (const { name, first, last } of sections) {
+    if (last < first) continue;
+    const at = runs.findIndex((run) => run.name === name);
+    if (at < 0) runs.push({ name, first, last });
+    else runs.splice(at, runs.length, { name, first: runs[at]?.first ?? first, last });
+  }
+  return runs;
 }
 
 /** Between two shoulders that the neck has parted, right side up: the first at the right. */
@@ -99,18 +124,21 @@ function necks(parts: readonly PlannedPart[], { parts: shapes, box }: PieceShape
   ];
 }
 
-/** The shoulder of half a front: from where it begins to the neck's edge, whichever side that is. */
-function half(parts: readonly PlannedPart[], { parts: [shape], box }: PieceShape): PieceMeasure[] {
+/** The shoulder of half a front: from where it begins to the neck's edge. */
+function half(
+  parts: readonly PlannedPart[],
+  { parts: [shape], box }: PieceShape,
+  outer: Edge,
+): PieceMeasure[] {
   const [part] = parts;
   const first = part && parts.length === 1 ? shoulderOf(part)?.first : undefined;
   const [tip, last] = [shape?.rows[(first ?? 0) - 2], tall(shape).at(-1)];
   if (first === undefined || !tip || !last) return [];
-  const isRight = tip.right1 - last.right1 > last.left1 - tip.left1;
   return [
     across(
       'shoulder',
       box.y,
-      ...(isRight ? ([last.left1, tip.right1] as const) : ([tip.left1, last.right1] as const)),
+      ...(outer === 'right' ? ([last.left1, tip.right1] as const) : ([tip.left1, last.right1] as const)),
     ),
   ];
 }
@@ -124,5 +152,7 @@ const hasShoulder = (part: PlannedPart | undefined): boolean =>
 /** x of the right edge where a part's shoulder begins; undefined where it has none. */
 function tipOf(part: PlannedPart, shape: PartShape | undefined): number | undefined {
   const first = shoulderOf(part)?.first;
-  return first === undefined ? undefined : (shape?.rows[first - 2]?.right1 ?? shape?.rows[0]?.right0);
+  if (first === undefined || !part) return undefined;
+  // what is bound off in the part's very first row is of the shoulder's width
+  return first === 1 ? -part.offset : shape?.rows[first - 2]?.right1;
 }

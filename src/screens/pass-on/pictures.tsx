@@ -1,16 +1,14 @@
 import './pictures.css';
-import { mergeTexts } from '../../knit/written/merge-sizes.ts';
 import type { SeamKind } from '../../knit/written/picture-words.ts';
 import type { SaysLength } from '../../knit/written/says-length.ts';
 import type { WorkedSize } from '../../knit/written/work-size.ts';
 import type { WrittenWords } from '../../knit/written/written-words.ts';
 import { clothPath, type Point, polyline } from '../../ui/panel-map/paths.ts';
-import type { PieceMeasure } from '../../ui/panel-map/piece-measure.ts';
 import { Schematic } from '../../ui/print/schematic.tsx';
 import { drawn } from '../making-up/draw-together.ts';
 import { boundsOf, type LaidPiece } from '../making-up/lay-garment.ts';
 import { glued } from './glued.ts';
-import { measuresOf } from './measures-of.ts';
+import { schematicOf } from './schematic-lines.ts';
 import { signsApart } from './signs-apart.ts';
 
 interface Props {
@@ -38,50 +36,24 @@ export function Pictures(props: Props) {
   );
 }
 
-const partsOf = ({ garment }: WorkedSize, name: string) =>
-  garment.pieces.find(({ recipe }) => recipe.name === name)?.makes[0]?.parts ?? [];
-
 function Piece({ name, sizes, words, length }: Props & { readonly name: string }) {
-  const all = sizes.map((size) => measuresOf(partsOf(size, name)));
-  const [own] = all;
-  if (!own || own.measures.length === 0) return null;
-  const keys = [...new Set(all.flatMap(({ measures }) => measures.map(({ key }) => key)))];
-  const lines = keys.map((key, i) => {
-    const values = all.map(({ measures }) => measures.find((one) => one.key === key));
-    const text = values.map((value) => (value ? [length(value.mm)] : []));
-    const named = values.find((value) => value !== undefined);
-    return {
-      letter: letterOf(i),
-      name: named ? nameOf(named, words.pictures) : '',
-      list: mergeTexts(text, names(sizes, words), words.list),
-    };
-  });
+  const drawing = schematicOf(name, sizes, words, length);
+  if (!drawing) return null;
+  const { shape, measures, lines, letter } = drawing;
   return (
     <figure class="picture">
-      <Schematic
-        label={words.name(name)}
-        shape={own.shape}
-        measures={own.measures}
-        says={({ key }) => letterOf(keys.indexOf(key))}
-      />
+      <Schematic label={words.name(name)} shape={shape} measures={measures} says={letter} />
       <figcaption>
         <strong>{words.name(name)}</strong>
         {lines.map((line) => (
           <p key={line.letter}>
-            <b>{line.letter}</b> {line.name}: {glued(line.list.join('; '))}
+            <b>{line.letter}</b> {line.name}: {glued(line.list)}
           </p>
         ))}
       </figcaption>
     </figure>
   );
 }
-
-const names = (sizes: readonly WorkedSize[], words: WrittenWords) =>
-  sizes.map(({ size }) => words.size(size));
-/** Without I and O, which look like a line's ends and a nought. */
-const letterOf = (i: number): string => 'ABCDEFGHJKLMNPQRSTUVWXYZ'.charAt(i);
-const nameOf = ({ name }: PieceMeasure, words: WrittenWords['pictures']): string =>
-  typeof name === 'string' ? words.measures[name] : words.section(name.section, name.toTop);
 
 /** The pieces as they lie before they are sewn, each seam with the number of its step. */
 function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: WrittenWords }) {

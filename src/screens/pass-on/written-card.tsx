@@ -1,7 +1,8 @@
 import { useMemo } from 'preact/hooks';
-import { colouredMakes } from '../../app/garments/coloured-makes.ts';
+import { inColours } from '../../app/garments/coloured-makes.ts';
 import { garmentOf } from '../../app/garments/garment-of.ts';
 import { hrefTo } from '../../app/routes.ts';
+import { ok } from '../../knit/fault.ts';
 import { workSize } from '../../knit/written/work-size.ts';
 import { writeSizes } from '../../knit/written/write-sizes.ts';
 import type { GarmentRecord } from '../../store/records.ts';
@@ -24,18 +25,14 @@ export function WrittenCard({
   const { units } = speech.value;
   const chosen = useWrittenIn();
   const { words } = chosen;
-  const worked = useMemo(() => workSize('', garmentOf(garment)), [garment]);
-  const coloured = useMemo(
-    () =>
-      worked.ok ? colouredMakes(garment, (at) => worked.value.garment.pieces[at]?.makes[0]?.parts ?? []) : [],
-    [garment, worked],
-  );
+  const worked = useMemo(() => {
+    const size = workSize('', garmentOf(garment));
+    return size.ok ? ok(inColours(garment, size.value)) : size;
+  }, [garment]);
   const written = useMemo(
     () =>
-      worked.ok && words
-        ? writeSizes([worked.value], { words, units, needle: numberBeside, coloured })
-        : undefined,
-    [worked, words, units, coloured],
+      worked.ok && words ? writeSizes([worked.value], { words, units, needle: numberBeside }) : undefined,
+    [worked, words, units],
   );
   if (!worked.ok || !words || !written?.ok) return null;
   // what it needs, not what she has

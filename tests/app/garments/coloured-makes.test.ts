@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { colouredMakes } from '../../../src/app/garments/coloured-makes.ts';
+import { inColours } from '../../../src/app/garments/coloured-makes.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
 import { workSize } from '../../../src/knit/written/work-size.ts';
@@ -8,7 +8,6 @@ import type { GarmentRecord } from '../../../src/store/records.ts';
 
 const worked = workSize('', sampleGarment);
 if (!worked.ok) throw new Error('the sample is not planned');
-const partsOf = (at: number) => worked.value.garment.pieces[at]?.makes[0]?.parts ?? [];
 
 const plain = {
   ...sampleGarment,
@@ -24,7 +23,7 @@ const stripes = [
 ];
 
 const written = (garment: GarmentRecord): string => {
-  const text = writeSizes([worked.value], { coloured: colouredMakes(garment, partsOf) });
+  const text = writeSizes([inColours(garment, worked.value)]);
   if (!text.ok) throw new Error('not written');
   return text.value;
 };

@@ -43,6 +43,9 @@ describe('a pattern looked through as a technical editor does', () => {
   it.each<[Point, string | RegExp, string]>([
     ['title', 'Design: A. Knitter\n', ''],
     ['body and ease', /Ease: .*\n/, ''],
+    ['body and ease', /(Body, .* )(\d+)\)/, '$19$2)'],
+    ['body and ease', /(Ease: )/, '$11'],
+    ['yarn', /(reserve included: \d+ \()(\d+)/, '$19$2'],
     ['measures', /Length: .*\n/, ''],
     ['measures', /Chest: (\d+)/, 'Chest: 9$1'],
     ['sections', /Hem, in .*\n/, ''],

@@ -7,7 +7,9 @@ import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { readMakingUp } from '../../../src/knit/written/read-making-up.ts';
+import { stripesTold } from '../../../src/knit/written/read-stripes.ts';
 import type { WorkedSize } from '../../../src/knit/written/work-size.ts';
+import { coloursOf } from '../../../src/knit/yarn/stripes.ts';
 import { told } from '../../told.ts';
 import { saysJoints, saysTroubles } from './says-joints.ts';
 
@@ -47,6 +49,7 @@ export function unequal(read: ReadPattern, size: WorkedSize): readonly Unequal[]
     });
   });
   compareMakingUp(read, size, differs);
+  compareColours(read, size, differs);
   return out;
 }
 
@@ -95,6 +98,32 @@ function compareRows(own: PlannedPart, other: PlannedPart, where: string, differ
   }
 }
 
+/** Every row of every copy in the colour that it has in this size. */
+function compareColours(read: ReadPattern, { coloured = [] }: WorkedSize, differs: Differs): void {
+  const restriped = stripesTold(read).map((one) => ({ ...one, piece: String(one.piece) }));
+  for (const [i, { recipe, plan }] of read.pieces.entries()) {
+    const own = plan.ok ? plan.value.parts : [];
+    for (let make = 1; make <= recipe.makes; make += 1) {
+      const was = coloured.find(
+        (one) => nameOf(one.piece) === nameOf(recipe.name) && (one.make ?? make) === make,
+      );
+      for (const [p, part] of own.entries()) {
+        const { rows = [], boundOffIn } = was?.parts[p] ?? {};
+        const colour = coloursOf({ restriped }, String(i), own, part, make);
+        const wanted = [...rows, ...(boundOffIn === undefined ? [] : [boundOffIn])];
+        const at = part.rows.findIndex(({ n }) => colour(n) !== wanted[n - 1]);
+        if (at >= 0)
+          differs(
+            'colours',
+            `${recipe.name} ${make}, ${part.name}, row ${at + 1}`,
+            wanted[at] ?? 'none',
+            colour(at + 1) ?? 'none',
+          );
+      }
+    }
+  }
+}
+
 function compareMakingUp(read: ReadPattern, size: WorkedSize, differs: Differs): void {
   const planned = asPlanned({ name: 'any', pieces: read.pieces.map(({ recipe }) => recipe) });
   if (!planned.ok) return;
@@ -113,9 +142,20 @@ function compareMakingUp(read: ReadPattern, size: WorkedSize, differs: Differs):
   } else differs('order of joints', '', wanted, now);
   differs('troubles', '', saysTroubles(size.made.troubles), saysTroubles(troubles));
   const [was, is] = [size.finished, finished(worked, planned.value)];
-  for (const key of Object.keys(was) as (keyof Finished)[])
-    differs(`measure ${key}`, '', rounded(was[key]), rounded(is[key]));
+  // gauges that were read are rounded to a tenth: half a tenth of seven is less than a hundredth
+  const share = hasOtherGauges(size) ? 0.01 : 0;
+  for (const key of Object.keys(was) as (keyof Finished)[]) {
+    const [own, other] = [rounded(was[key]), rounded(is[key])];
+    if (share === 0 || own === undefined || other === undefined || Math.abs(own - other) > share * own)
+      differs(`measure ${key}`, '', own, other);
+  }
 }
+
+/** Whether more than one fabric of it was swatched: a text tells them all, so that it is read by its own. */
+export const hasOtherGauges = ({ garment }: WorkedSize): boolean =>
+  garment.pieces.some(({ recipe: { gauge, gauges = {} } }) =>
+    Object.keys(gauges).some((fabric) => fabric !== gauge?.fabric),
+  );
 
 /** To a tenth of a mm. */
 const rounded = (mm: number | undefined) => (mm === undefined ? undefined : Math.round(mm * 10) / 10);

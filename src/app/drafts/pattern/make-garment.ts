@@ -22,14 +22,20 @@ export async function makeGarment(
     return refuse(fault('nothing to save'));
   }
   const design: ReadDesign = { kind: 'read', version: 1, options: options.peek() };
-  const { joints, unread } = await madeUp(found);
+  const { joints, unread, stripes } = await madeUp(found);
+  const pieces = numbered(found.pieces.map(({ recipe }) => recipe));
+  const restriped = stripes.flatMap(({ piece, ...one }) => {
+    const id = pieces[piece]?.id;
+    return id === undefined ? [] : [{ ...one, piece: id }];
+  });
   const saved = await saveNew(
     {
       name: from.name.trim() || fallbackName,
-      pieces: numbered(found.pieces.map(({ recipe }) => recipe)),
+      pieces,
       texts: textsOf(from.text),
       design,
       ...(joints && { joints }),
+      ...(restriped.length > 0 && { restriped }),
       ...(unread.length > 0 && { notes: noteOf(unread) }),
     },
     now,

@@ -11,6 +11,12 @@ export function doGauge(build: Build, said: Extract<Statement, { is: 'gauge' }>)
     return;
   }
   const fabric = said.fabric ? fabricOfGaugeLine(said.fabric, build) : build.gauge?.fabric;
+  const main = build.gauge?.fabric;
+  if (main && fabric && fabric !== main && said.stitches && said.rows) {
+    // a border's beside the garment's own, which was told before it
+    build.gauges = { ...build.gauges, [fabric]: { stitches, rows } };
+    return;
+  }
   const needle = said.needle ?? build.gauge?.needle;
   build.gauge = {
     stitches,

@@ -7,6 +7,7 @@ import { type Mend, mendIn } from '../text/mend.ts';
 import { sentences } from '../text/sentences.ts';
 import { meantBehind, meantFor } from '../text/size-names.ts';
 import { pickSize } from '../text/sizes.ts';
+import { stripeSentence } from '../text/stripe-sentence.ts';
 import { type OwnWords, ownWords } from './own-words.ts';
 import { readSpelledRight } from './spelled-right.ts';
 import type { Said } from './statement.ts';
@@ -72,6 +73,8 @@ function readLine(
   sizes: number,
   names: readonly string[],
 ): { flow: Flow[]; odd: Token[] } {
+  // colours of rows are no rows; who makes a garment of the text reads them
+  if (stripeSentence(line.text)) return { flow: [], odd: [] };
   const { tokens: picked, odd } = pickSize(tokensOfLine, size, sizes);
   const tokens = withoutAsides(picked);
   const parts = sentences(tokens);

@@ -40,6 +40,8 @@ export function meantFor(
   names: readonly string[],
   size: number,
 ): { meant: boolean; from: number } {
+  const listed = byName(tokens, names);
+  if (listed) return { meant: listed.sizes.includes(size), from: skipColon(tokens, listed.to) };
   let at = 0;
   if (tokens[at]?.text === 'for') at += 1;
   if (tokens[at]?.text === 'all' && means(tokens[at + 1]?.text, 'size'))
@@ -82,6 +84,29 @@ export function meantFor(
   if (byOrder.length === 0 && !names.some((_, i) => isFor(i))) return { meant: true, from: 0 };
   const meant = byOrder.length > 0 ? byOrder.includes(size) : isFor(size);
   return { meant, from: skipColon(tokens, tokens[at]?.text === 'only' ? at + 1 : at) };
+}
+
+/** 'Sizes S, 42 and Ann only': each by the name that it has, whatever else its words might mean. */
+function byName(
+  tokens: readonly Token[],
+  names: readonly string[],
+): { readonly sizes: readonly number[]; readonly to: number } | undefined {
+  if (!means(tokens[0]?.text, 'size')) return undefined;
+  const known = names
+    .map((name, size) => ({ size, words: lex(name).map(({ text }) => text) }))
+    .sort((a, b) => b.words.length - a.words.length);
+  const sizes: number[] = [];
+  for (let at = 1; ; ) {
+    const found = known.find(
+      ({ words }) => words.length > 0 && words.every((word, i) => isText(tokens[at + i], word)),
+    );
+    if (!found) return undefined;
+    sizes.push(found.size);
+    at += found.words.length;
+    if (isText(tokens[at], 'only')) return { sizes, to: at + 1 };
+    if (!isText(tokens[at], ',', 'and')) return undefined;
+    at += 1;
+  }
 }
 
 /** 'the smaller size', 'largest size': which one of them all. */

@@ -1,6 +1,6 @@
 import type { Fault } from '../../../fault.ts';
 import type { MeasuredGauge } from '../../../measured-gauge.ts';
-import type { Edge, PartEnd, PartStart } from '../../../piece/recipe.ts';
+import type { Edge, PartEnd, PartStart, Recipe } from '../../../piece/recipe.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
 import type { Beat, MarkName } from '../../say/how-far.ts';
@@ -14,6 +14,8 @@ type Slips = Extract<Statement, { is: 'slips' }>;
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
   gauge: MeasuredGauge | undefined;
+  /** of other fabrics, where the text tells them too */
+  gauges: Recipe['gauges'];
   /** counted in the pattern itself, so it holds for whatever is worked */
   gaugeInPattern: boolean;
   /** stitches or rows of a tension, where the other figure is still to come */

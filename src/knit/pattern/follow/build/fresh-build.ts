@@ -14,6 +14,7 @@ interface Begun {
 export function freshBuild({ gauge, needle = 4, stretches = {}, counts = noCounts() }: Begun = {}): Build {
   return {
     gauge,
+    gauges: undefined,
     gaugeInPattern: false,
     gaugeBegun: undefined,
     patterns: new Map(),

@@ -1,7 +1,6 @@
-import { assumedGauge } from '../../../fabric.ts';
 import { type Fault, fault } from '../../../fault.ts';
 import { heightOf } from '../../../gauge.ts';
-import { fabricOfGauge } from '../../../measured-gauge.ts';
+import { gaugeOf } from '../../../piece/gauges.ts';
 import { expandRow } from '../../../row/expand.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
@@ -25,10 +24,13 @@ export type Kind = MadeRow['kind'];
 
 /** Height of one row of the fabric on the needle, mm; 0 without a gauge. */
 export function rowHeight(build: Build, part: PartBuild): number {
-  const { gauge } = build;
+  const { gauge, gauges } = build;
   if (!gauge) return 0;
   if (build.gaugeInPattern) return heightOf(1, gauge);
-  return heightOf(1, assumedGauge(nominal(part.told?.fabric ?? part.fabric), gauge, fabricOfGauge(gauge)));
+  return heightOf(
+    1,
+    gaugeOf({ gauge, ...(gauges && { gauges }) }, nominal(part.told?.fabric ?? part.fabric)),
+  );
 }
 
 interface How {

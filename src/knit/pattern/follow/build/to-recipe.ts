@@ -17,6 +17,7 @@ export function recipeOf(build: Build, piece: PieceBuild): Recipe | undefined {
     makes: piece.makes,
     ...(piece.mirrored && piece.makes > 1 ? { mirrored: true } : {}),
     ...(build.gauge === undefined ? {} : { gauge: build.gauge }),
+    ...(build.gauges && { gauges: build.gauges }),
     parts: [...parts.map((part) => partRecipe(build, piece, part)), ...stillResting(piece)],
   };
 }
