@@ -158,6 +158,17 @@ export const wholeDesign = (): fc.Arbitrary<Design> =>
         fabric,
         { stitches: tenths((own.stitches * stitches) / 100), rows: tenths((own.rows * rows) / 100) },
       ]);
+      const others: Design['gauges'] = Object.fromEntries(swatched);
+      // they are one fabric to a swatch, and a text tells a gauge to tenths
+      const rib = others['rib 1x1'] ?? others['rib 1x1 matched'];
+      const gauges: Design['gauges'] =
+        swatched.length === 0
+          ? design.gauges
+          : {
+              ...others,
+              ...(rib && { 'rib 1x1': rib, 'rib 1x1 matched': rib }),
+              [design.fabric]: { stitches: tenths(own.stitches), rows: tenths(own.rows) },
+            };
       const lengthMm = r.sleeveShare && (design.body.arm * r.sleeveShare) / 100;
       return {
         ...rest,
@@ -167,9 +178,13 @@ export const wholeDesign = (): fc.Arbitrary<Design> =>
           ...design.sleeve,
           ...known({ lengthMm, endsAtWrist: r.endsAtWrist, capTopMm: r.capTop }),
         },
-        frontBand: { ...design.frontBand, ...known({ holesIn: r.holesIn, buttonMm: r.buttonMm }) },
+        // which front lies on top is told by its holes
+        frontBand: {
+          ...design.frontBand,
+          ...known({ holesIn: design.frontBand.buttons > 0 ? r.holesIn : undefined, buttonMm: r.buttonMm }),
+        },
         armholeBand: { ...design.armholeBand, ...known({ percent: r.percent }) },
-        gauges: { ...Object.fromEntries(swatched), ...design.gauges },
+        gauges,
         needles: { panels: r.needles[0] ?? 4, borders: r.needles[1] ?? 4 },
       };
     });

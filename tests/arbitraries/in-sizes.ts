@@ -180,8 +180,11 @@ export const inSizes = () =>
         const names = bodies.map(({ size }) => size);
         const by = otherwise.flatMap((one) => adjustment(design, names, one));
         const record = stripes.length > 0 ? striped(design, rest, stripes) : undefined;
+        const hasMore = Object.keys(design.gauges).length > 1;
         return {
           ...said,
+          // a gauge over 4 inches is no whole tenth of one over 10 cm
+          units: hasMore && said.units === 'in' ? ('both' as const) : said.units,
           ...(needle && { needle }),
           missing,
           sizes: bodies.flatMap(({ size, body }) => {

@@ -97,19 +97,21 @@ describe('published patterns in several sizes, each as one design', () => {
     const gauge = perInch(4, 6);
     // the armhole's depth is not printed in inches: that of 49 rows in all sizes
     const printed = [
-      { size: '7', back: 14.25, depth: 8, length: 15.5, sleeve: 12, castOn: 57, arm: 49 },
-      { size: '8', back: 14.75, depth: 8, length: 16, sleeve: 12.75, castOn: 59, arm: 51 },
-      { size: '10', back: 15.75, depth: 8, length: 17, sleeve: 13.5, castOn: 63, arm: 55 },
-      { size: '12', back: 16.25, depth: 8, length: 17.5, sleeve: 14, castOn: 65, arm: 57 },
+      { size: '7', back: 14.25, depth: 8, length: 15.5, sleeve: 12, castOn: 57, arm: 49, chest: 28.75 },
+      { size: '8', back: 14.75, depth: 8, length: 16, sleeve: 12.75, castOn: 59, arm: 51, chest: 30.25 },
+      { size: '10', back: 15.75, depth: 8, length: 17, sleeve: 13.5, castOn: 63, arm: 55, chest: 31.25 },
+      { size: '12', back: 16.25, depth: 8, length: 17.5, sleeve: 14, castOn: 65, arm: 57, chest: 32.75 },
     ].map((one) => ({ ...one, sleeveLength: 13.5, neck: one.back / 3 }));
     const sizes = inSizes(gauge, 'raglan', printed);
-    for (const [i, { size, back, length, castOn, arm }] of printed.entries()) {
+    for (const [i, { size, back, length, castOn, arm, chest }] of printed.entries()) {
       const made = sizes[i] as WorkedSize;
       near(part(made, 'Back').start, castOn, 2, `${size} cast on`);
       // 12¾ inches of 51 and 13½ of 55 stitches are rounded in the leaflet
       near(countAtEnd(part(made, 'Sleeve'), 'sleeve'), arm, 2, `${size} sleeve`);
       // made up, a stitch of each edge has gone into its seam, an inch in all; the hem's rib may want three stitches more or less
       near((made.finished.chest ?? 0) / 25.4 + 1, 2 * back, 0.75, `${size} chest`);
+      // the finished chest as printed has a zipper of its own between the fronts
+      near((made.finished.chest ?? 0) / 25.4 + 1, chest, 1, `${size} finished chest`);
       near((part(made, 'Back').rows.length * 100) / gauge.rows / 25.4, length, 1 / 3, `${size} length`);
     }
     isOnePattern(sizes);

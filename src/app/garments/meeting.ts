@@ -20,47 +20,58 @@ interface Asked {
 
 /**
  * A sleeve's top that came out longer or shorter than its armhole is worked over a few rows more or fewer, or shaped once
- * more or less often below it, until it meets it; it stays as it was where nothing helps.
+ * more or less often below it, until it meets it; a shoulder that came out a stitch wider or narrower than the other is
+ * left so many more or fewer by its neck. It stays as it was where nothing helps.
  */
 export function meeting({ pieces, joints, before, again }: Asked): readonly Recipe[] {
   const off = (all: readonly Recipe[]): ReturnType<typeof lengthsOff> =>
     lengthsOff(all, jointsInGauge(joints, before, all), joints);
   let now = pieces;
   let left = off(now);
-  for (const joint of left) {
-    const [at] = joint;
-    const index = before.findIndex(({ name }) => name === at?.piece);
-    const piece = before[index];
-    if (!at || !piece || left.length === 0) continue;
-    for (const nudge of nudgesAt(piece, joint)) {
-      const made = again(piece, nudge);
-      if (!made.ok) continue;
-      const tried = now.map((one, i) => (i === index ? made.value : one));
-      const still = off(tried);
-      if (still.length >= left.length) continue;
-      [now, left] = [tried, still];
-      break;
+  for (const { lines, byRows } of left)
+    for (const line of lines) {
+      const [at] = line;
+      const index = before.findIndex(({ name }) => name === at?.piece);
+      const piece = before[index];
+      if (!at || !piece || left.length === 0) continue;
+      const helps = nudgesAt(piece, line, byRows).find((nudge) => {
+        const made = again(piece, nudge);
+        if (!made.ok) return false;
+        const tried = now.map((one, i) => (i === index ? made.value : one));
+        const still = off(tried);
+        if (still.length >= left.length) return false;
+        [now, left] = [tried, still];
+        return true;
+      });
+      if (helps) break;
     }
-  }
   return now;
 }
 
-/** First lines, as they were told before, of the seams that are measured and do not come out as long. */
+interface Off {
+  /** as they were told before: what may be changed, the likelier first */
+  readonly lines: readonly (readonly Stretch[])[];
+  readonly byRows: boolean;
+}
+
+/** Seams that are measured and do not come out as long, and shoulders that have not as many stitches. */
 function lengthsOff(
   pieces: readonly Recipe[],
   joints: readonly Joint[],
   told: readonly Joint[],
-): readonly (readonly Stretch[])[] {
+): readonly Off[] {
   const planned = asPlanned({ name: '', pieces });
   if (!planned.ok) return [];
   return workJoints(joints, planned.value).troubles.flatMap((one) => {
-    const joint = one.kind === 'do not meet' && one.unit === 'mm' ? told[one.joint] : undefined;
-    return joint?.kind === 'seam' ? [joint.a] : [];
+    const joint = one.kind === 'do not meet' ? told[one.joint] : undefined;
+    if (joint?.kind !== 'seam') return [];
+    if (joint.of === 'shoulder') return [{ lines: [joint.a, joint.b], byRows: false }];
+    return one.kind === 'do not meet' && one.unit === 'mm' ? [{ lines: [joint.a], byRows: true }] : [];
   });
 }
 
-/** Of a cap the rows along its edge; of a straight top, how often the sleeve is shaped. */
-function nudgesAt({ parts }: Recipe, line: readonly Stretch[]): readonly Nudge[] {
+/** Of a cap the rows along its edge; of a straight top, how often the sleeve is shaped; of a shoulder, how often its neck is. */
+function nudgesAt({ parts }: Recipe, line: readonly Stretch[], byRows: boolean): readonly Nudge[] {
   const side = line.find(({ edge }) => edge === 'left' || edge === 'right') ?? line[0];
   const part = parts.find(({ name }) => name === side?.part);
   if (!part || !side) return [];
@@ -76,7 +87,7 @@ function nudgesAt({ parts }: Recipe, line: readonly Stretch[]): readonly Nudge[]
     times,
   });
   return [
-    ...(cap < 0 ? [] : ROWS.map((rows) => at(cap, rows, 0))),
+    ...(cap < 0 || !byRows ? [] : ROWS.map((rows) => at(cap, rows, 0))),
     ...(shaped < 0 ? [] : TIMES.map((times) => at(shaped, 0, times))),
   ];
 }

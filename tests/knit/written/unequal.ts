@@ -142,13 +142,8 @@ function compareMakingUp(read: ReadPattern, size: WorkedSize, differs: Differs):
   } else differs('order of joints', '', wanted, now);
   differs('troubles', '', saysTroubles(size.made.troubles), saysTroubles(troubles));
   const [was, is] = [size.finished, finished(worked, planned.value)];
-  // gauges that were read are rounded to a tenth: half a tenth of seven is less than a hundredth
-  const share = hasOtherGauges(size) ? 0.01 : 0;
-  for (const key of Object.keys(was) as (keyof Finished)[]) {
-    const [own, other] = [rounded(was[key]), rounded(is[key])];
-    if (share === 0 || own === undefined || other === undefined || Math.abs(own - other) > share * own)
-      differs(`measure ${key}`, '', own, other);
-  }
+  for (const key of Object.keys(was) as (keyof Finished)[])
+    differs(`measure ${key}`, '', rounded(was[key]), rounded(is[key]));
 }
 
 /** Whether more than one fabric of it was swatched: a text tells them all, so that it is read by its own. */

@@ -14,7 +14,9 @@ export function doGauge(build: Build, said: Extract<Statement, { is: 'gauge' }>)
   const main = build.gauge?.fabric;
   if (main && fabric && fabric !== main && said.stitches && said.rows) {
     // a border's beside the garment's own, which was told before it
-    build.gauges = { ...build.gauges, [fabric]: { stitches, rows } };
+    // of ribs that are called alike, since nobody counts another gauge where they begin otherwise
+    const alike = fabric in RIBS ? RIBS : { [fabric]: true };
+    for (const name of Object.keys(alike)) build.gauges = { ...build.gauges, [name]: { stitches, rows } };
     return;
   }
   const needle = said.needle ?? build.gauge?.needle;
@@ -28,6 +30,8 @@ export function doGauge(build: Build, said: Extract<Statement, { is: 'gauge' }>)
   // 'in pattern': the one that is knitted
   build.gaugeInPattern = is === 'pattern' || is === 'established' || (!is && build.gaugeInPattern);
 }
+
+const RIBS: Partial<Record<FabricName, true>> = { 'rib 1x1': true, 'rib 1x1 matched': true };
 
 /** The fabric that the line names; none where it was counted in a pattern of the text's own. */
 function fabricOfGaugeLine(said: FabricSaid, build: Build): FabricName | undefined {
