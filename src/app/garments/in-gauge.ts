@@ -45,10 +45,10 @@ export function inGauge(garment: PassedOn, asked: Gauge | undefined, mine: Parti
   if (stitches === 1 && rows === 1) return { ok: true, value: ownGauges(garment, asked) };
   const budget = workBudget(MOST_STITCHES_IN_HER_GAUGE);
   const resting: Resting = new Map();
-  const again = (piece: Recipe, nudge?: Nudge): Result<Recipe> => {
+  const again = (piece: Recipe, nudges?: readonly Nudge[]): Result<Recipe> => {
     const own = piece.gauge ?? asked;
     const to = { stitches: own.stitches * stitches, rows: own.rows * rows };
-    return regauge({ ...piece, gauge: own }, to, undefined, budget, resting, nudge);
+    return regauge({ ...piece, gauge: own }, to, undefined, budget, resting, nudges);
   };
   const made: Recipe[] = [];
   for (const piece of garment.pieces) {

@@ -3,19 +3,20 @@ import type { Joint, Stretch } from '../../knit/making-up/joint.ts';
 import { jointsInGauge } from '../../knit/making-up/joints-in-gauge.ts';
 import { workJoints } from '../../knit/making-up/work-making-up.ts';
 import { asPlanned } from '../../knit/piece/as-planned.ts';
-import type { PartRecipe, Recipe } from '../../knit/piece/recipe.ts';
+import type { Edge, PartRecipe, Recipe } from '../../knit/piece/recipe.ts';
 import type { Nudge } from '../../knit/piece/regauge/part-in-gauge.ts';
 
 /** Nearest first: what is sewn in is made a little higher or lower, or a little wider or narrower. */
 const ROWS = [2, -2, 4, -4, 6, -6, 8, -8];
 const TIMES = [-1, 1, -2, 2];
+const EDGES = ['left', 'right', undefined] as const;
 
 interface Asked {
   readonly pieces: readonly Recipe[];
   /** as they are told of the pieces before */
   readonly joints: readonly Joint[];
   readonly before: readonly Recipe[];
-  readonly again: (piece: Recipe, nudge: Nudge) => Result<Recipe>;
+  readonly again: (piece: Recipe, nudges: readonly Nudge[]) => Result<Recipe>;
 }
 
 /**
@@ -28,6 +29,8 @@ export function meeting({ pieces, joints, before, again }: Asked): readonly Reci
     lengthsOff(all, jointsInGauge(joints, before, all), joints);
   let now = pieces;
   let left = off(now);
+  // one piece may be changed for several seams
+  const taken = new Map<Recipe, readonly Nudge[]>();
   for (const { lines, byRows } of left)
     for (const line of lines) {
       const [at] = line;
@@ -35,12 +38,15 @@ export function meeting({ pieces, joints, before, again }: Asked): readonly Reci
       const piece = before[index];
       if (!at || !piece || left.length === 0) continue;
       const helps = nudgesAt(piece, line, byRows).find((nudge) => {
-        const made = again(piece, nudge);
+        const isOther = (one: Nudge) => one.part !== nudge.part || one.section !== nudge.section;
+        const nudges = [...(taken.get(piece)?.filter(isOther) ?? []), nudge];
+        const made = again(piece, nudges);
         if (!made.ok) return false;
         const tried = now.map((one, i) => (i === index ? made.value : one));
         const still = off(tried);
         if (still.length >= left.length) return false;
         [now, left] = [tried, still];
+        taken.set(piece, nudges);
         return true;
       });
       if (helps) break;
@@ -80,16 +86,23 @@ function nudgesAt({ parts }: Recipe, line: readonly Stretch[], byRows: boolean):
     (found, { shaping }, i) => (shaping.some(({ kind }) => kind === 'edge') ? i : found),
     -1,
   );
-  const at = (section: number, rows: number, times: number): Nudge => ({
+  const at = (section: number, rows: number, times: number, edge?: Edge): Nudge => ({
     part: part.name,
     section,
     rows,
     times,
+    ...(edge && { edge }),
   });
-  return [
-    ...(cap < 0 || !byRows ? [] : ROWS.map((rows) => at(cap, rows, 0))),
-    ...(shaped < 0 ? [] : TIMES.map((times) => at(shaped, 0, times))),
-  ];
+  if (byRows)
+    return [
+      ...(cap < 0 ? [] : ROWS.map((rows) => at(cap, rows, 0))),
+      ...(shaped < 0 ? [] : TIMES.map((times) => at(shaped, 0, times))),
+    ];
+  // a neck's edge alone first: at the other one may be an armhole's
+  return part.sections.flatMap(({ shaping }, i) => {
+    if (!shaping.some(({ kind }) => kind === 'edge' || kind === 'bind off')) return [];
+    return EDGES.flatMap((edge) => TIMES.map((times) => at(i, 0, times, edge)));
+  });
 }
 
 /** The section that a stretch of a side lies along, if groups are bound off or cast on in it: a cap. */

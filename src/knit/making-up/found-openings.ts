@@ -43,8 +43,19 @@ function onTop(bands: readonly SewnBand[], recipes: readonly Recipe[]): Worn {
 
 const hasHoles = ({ parts }: Recipe): boolean =>
   parts.some(({ sections }) =>
-    sections.some(({ words = [] }) => words.some((row) => row.length > 1 && row.some(makesHole))),
+    sections.some(({ words = [] }) => words.some((row) => !isOneOrder(row) && row.some(makesHole))),
   );
+
+/** 'Bind off all sts' opens nothing; holes that fill their row evenly are one order too, but to repeat. */
+const isOneOrder = ([step, ...more]: readonly Step[]): boolean =>
+  more.length === 0 &&
+  step !== undefined &&
+  caseOf(step, {
+    works: () => true,
+    worksUntil: () => true,
+    repeats: () => false,
+    repeatsUntil: () => false,
+  });
 
 const opens = (work: StitchName): boolean => work === 'bo' || work === 'yo';
 

@@ -96,7 +96,7 @@ export const figured = {
   'a shoulder waits': 'The {side} shoulder stays open until the band is done.',
   'a line waits': 'The {line} one stays open until the band is done.',
   ratio: 'Allow {stitches} of {rows} along rows.',
-  share: 'Pick up {percent} for each 100 stitches that the edge has room for.',
+  share: 'Allow {percent} for each 100 stitches that the edge has room for.',
   'ends of the band': 'Sew the ends of the {band} together: {rows} rows to {rows} rows.',
   'along an edge': 'Allow {stitches} along the {edge}, one for each stitch.',
   'along a side': 'Allow {stitches} along each side of the neck, {total} of {every} along its {rows} rows.',

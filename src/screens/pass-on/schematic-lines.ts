@@ -6,7 +6,7 @@ import type { PieceMeasure } from '../../ui/panel-map/piece-measure.ts';
 import { measuresOf } from './measures-of.ts';
 
 /** A measure by its letter, as it stands below a drawing: all sizes in brackets. */
-export interface SchematicLine {
+interface SchematicLine {
   readonly letter: string;
   readonly name: string;
   readonly list: string;

@@ -71,6 +71,8 @@ describe('a front that is parted above its hem', () => {
     const hole: Step[] = [before, { work: 'yo', times: 1 }, { work: 'k2tog', times: 1 }];
     expect(placket(worded('Left', [rest], [{ repeat: hole, times: 3 }, rest]))).toBe('left');
     expect(placket(worded('Left', [{ repeat: hole, until: { left: 2 } }, rest]))).toBe('left');
+    // they fill their row evenly
+    expect(placket(worded('Left', [{ repeat: hole, times: 5 }]))).toBe('left');
     expect(placket(worded('Left', [{ repeat: [before, { work: 'p', times: 1 }], times: 3 }, rest]))).toBe(
       'right',
     );

@@ -2,7 +2,7 @@ import { type FabricName, fits } from '../../fabric.ts';
 import { fault, ok, placed, type Result, refuse } from '../../fault.ts';
 import { holeRows, holesIn, scaledHoles } from '../hole-rows.ts';
 import type { PlannedPart } from '../planned.ts';
-import type { PartRecipe, PartStart, Recipe, Section, Shaping } from '../recipe.ts';
+import type { Edge, PartRecipe, PartStart, Recipe, Section, Shaping } from '../recipe.ts';
 import { pickedUp, type Resting } from './picked-up.ts';
 import { roundLike } from './round-to.ts';
 import type { Scale } from './scale.ts';
@@ -24,11 +24,13 @@ export interface Nudge {
   readonly section: number;
   readonly rows: number;
   readonly times: number;
+  /** one of its edges alone; both unless said */
+  readonly edge?: Edge;
 }
 
 export interface Means {
   readonly resting: Resting;
-  readonly nudge: Nudge | undefined;
+  readonly nudges: readonly Nudge[];
   readonly sooner: number;
 }
 
@@ -76,13 +78,12 @@ export class PartInNewGauge {
     return ok({ part: { ...this.part, from, sections }, left: count, last });
   }
 
-  private isNudged(index: number): boolean {
-    const { nudge } = this.means;
-    return nudge?.part === this.part.name && nudge.section === index;
+  private nudged(index: number): Nudge | undefined {
+    return this.means.nudges.find(({ part, section }) => part === this.part.name && section === index);
   }
 
   private added(index: number): number {
-    return this.isNudged(index) ? (this.means.nudge?.rows ?? 0) : 0;
+    return this.nudged(index)?.rows ?? 0;
   }
 
   private oldLeft(): number {
@@ -155,8 +156,8 @@ export class PartInNewGauge {
     const amounts = this.edges
       ? amountsOfEdges(this.part, index, this.scale, this.edges, before)
       : shapedTo(told, this.scale, { before, oldAfter, rows });
-    const more = this.isNudged(index) ? (this.means.nudge?.times ?? 0) : 0;
-    const times = told.map((one, i) => (amounts[i] ?? 0) + (one.kind === 'edge' ? more : 0));
+    const { times: more = 0, edge } = this.nudged(index) ?? {};
+    const times = told.map((one, i) => (amounts[i] ?? 0) + (isNudged(one, edge) ? more : 0));
     // rows that were added are shaped as the others are
     const scale = {
       ...this.scale,
@@ -260,3 +261,7 @@ const stitchesOf = (from: PartStart): number =>
 /** Stitches that a shaping adds in all. */
 const changeOf = (shaping: AlongEdges): number =>
   shaping.kind === 'middle' ? -2 * shaping.rows.length : perTime(shaping) * amountOf(shaping);
+
+/** What is done more or less often: an edge that is shaped, and of one edge alone what is bound off there. */
+const isNudged = (one: Shaping, edge: Edge | undefined): boolean =>
+  one.kind === 'edge' ? !edge || one.edge === edge : one.kind === 'bind off' && one.edge === edge;

@@ -16,7 +16,7 @@ import type { Scale } from './scale.ts';
  * @param to stitches and rows per 100 mm; counted in another fabric than the recipe's, they are compared by the usual ratio
  * @param budget how much may be worked for it, where several pieces share it
  * @param resting what rests on holders of the garment's pieces so far; what rests here is written into it
- * @param nudge what one of its sections has more of than by the scale
+ * @param nudges what some of its sections have more of than by the scale
  * @returns faults where the recipe has no gauge, cannot be knitted, or its shaping has no room in the new rows
  */
 export function regauge(
@@ -25,7 +25,7 @@ export function regauge(
   size: { readonly width: number; readonly height: number } = { width: 1, height: 1 },
   budget?: WorkBudget,
   resting: Resting = new Map(),
-  nudge?: Nudge,
+  nudges: readonly Nudge[] = [],
 ): Result<Recipe> {
   const { gauge } = recipe;
   if (!gauge) return refuse(fault('no gauge', { pieceName: recipe.name }));
@@ -45,7 +45,7 @@ export function regauge(
   const rest = { gauge: hers, ...otherGauges(recipe, gauge, like) };
   let first: Result<Recipe> | undefined;
   for (const sooner of SOONER) {
-    const parts = partsOf(recipe, before.value.parts, scale, { resting, nudge, sooner });
+    const parts = partsOf(recipe, before.value.parts, scale, { resting, nudges, sooner });
     const made: Result<Recipe> = parts.ok ? ok({ ...recipe, ...rest, parts: parts.value }) : parts;
     const proven = made.ok ? plan(made.value, budget) : made;
     if (made.ok && proven.ok) return made;

@@ -133,7 +133,7 @@ describe('a section that is nudged to meet what it is sewn to', () => {
       undefined,
       undefined,
       undefined,
-      nudge,
+      nudge && [nudge],
     );
     if (!made.ok) throw new Error(told(made.faults));
     return recipeSaid(made.value)[1];
