@@ -68,7 +68,7 @@ function lengthsOff(
 ): readonly Off[] {
   const planned = asPlanned({ name: '', pieces });
   if (!planned.ok) return [];
-  return workJoints(joints, planned.value).troubles.flatMap((one) => {
+  return workJoints(joints, planned.value).troubles.flatMap((one): Off[] => {
     const joint = one.kind === 'do not meet' ? told[one.joint] : undefined;
     if (joint?.kind !== 'seam') return [];
     if (joint.of === 'shoulder') return [{ lines: [joint.a, joint.b], byRows: false }];
