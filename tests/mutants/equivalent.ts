@@ -10,6 +10,13 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/knit/written/look-through.ts',
+    line: 'return Math.abs(Math.max(...back.map(topOf)) - length) < NEAR_MM;',
+    before: '<',
+    after: '<=',
+    why: 'a length is never a centimetre off to the last bit',
+  },
+  {
     file: 'src/knit/piece/form/check.ts',
     line: "const number = /^shaping (\\d+)$/.exec(field ?? '')?.[1];",
     before: "''",

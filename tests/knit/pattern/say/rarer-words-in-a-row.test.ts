@@ -9,6 +9,7 @@ import { reading } from './said.ts';
 describe('within a row', () => {
   it.each(
     table(`
+      {Bind off|Bind of|Cast of|Cast off|B o|Boff|Bo|Bind-off} 5 sts, k2 → row: items 'bo ×5, k ×2'
       3 times (k2, wibble), k2 → ✗ stitch or repeat expected @14
       3 times (k2, p1), k2 → row: items '(k ×2, p) ×3, k ×2'
       K 10 (k2, wibble) 3 times, k2 → ✗ stitch or repeat expected @11
