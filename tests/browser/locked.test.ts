@@ -1,9 +1,12 @@
 import { afterAll, describe, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { plainHost } from './host-and-phone.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
 import { atRow } from './sights.ts';
 import { until } from './until.ts';
+import { workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
 
@@ -69,6 +72,39 @@ describe('the lock', () => {
       await page.reload();
       await knitter.pad.waitFor();
     }));
+
+  it('holds where the browser is killed as soon as it is shown, and the phone has no network when it is switched on; so does its end', async () => {
+    const host = await serve({ root: dist });
+    let phone = await openPhone();
+    await knitterAt(phone.page, host.url).openSample();
+    await workerReady(phone.page);
+    await host.close();
+    const unlock = () => phone.page.getByRole('button', { name: 'Hold to unlock' });
+    const switchOn = async (hash: string) => {
+      await phone.kill();
+      phone = await openPhone({ profile: phone.profile });
+      const knitter = knitterAt(phone.page, host.url);
+      await knitter.open(hash);
+      return knitter;
+    };
+
+    await phone.page.getByRole('button', { name: 'Lock', exact: true }).tap();
+    await unlock().waitFor();
+    await switchOn('#/continue');
+    await unlock().waitFor();
+    // by the workbasket too, which itself is not locked
+    const again = await switchOn('#/');
+    await phone.page.locator('.in-hand-card a').first().tap();
+    await unlock().waitFor();
+    expect(await again.pad.count()).toBe(0);
+    await unlock().press('Enter');
+    await again.pad.waitFor();
+    const open = await switchOn('#/continue');
+    await phone.page.locator('.ahead .lap').waitFor();
+    expect(await unlock().count()).toBe(0);
+    await open.knit(1);
+    await phone.close();
+  });
 });
 
 describe('who listens', () => {

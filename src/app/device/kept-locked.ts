@@ -1,14 +1,17 @@
-import { dropKey, readJson, smallKeep, writeJson } from '../../store/beside/small-keep.ts';
+import { LOCKED } from '../../store/backup/own-settings.ts';
 import { locked } from '../state.ts';
+import { store } from '../store.ts';
 
-const KEY = 'ridgeline.locked';
-
-/** A page that was put away while locked (a pocket presses Back too) is locked when it comes again. */
-export function lockAsLeft(): void {
-  if (readJson(smallKeep(), KEY) === true) locked.value = true;
+/**
+ * Locks the row that comes again after it was put away locked: a pocket presses Back too, and a phone ends what it has no
+ * room for. Not where another screen has come meanwhile: only the knitting screen has the key to it.
+ */
+export async function lockAsLeft(isShown: () => boolean): Promise<void> {
+  const known = await (await store()).settings();
+  if (known.ok && known.value[LOCKED] === true && isShown()) locked.value = true;
 }
 
-export function keepLocked(on: boolean): void {
-  if (on) writeJson(smallKeep(), KEY, true);
-  else dropKey(smallKeep(), KEY);
+/** Resolves when it is on disk, or cannot be. Not in the browser's small store: that holds back for seconds what it is given. */
+export async function keepLocked(on: boolean): Promise<void> {
+  await (await store()).setSetting(LOCKED, on);
 }

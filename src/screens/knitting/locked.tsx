@@ -1,36 +1,46 @@
-import { useLayoutEffect, useRef } from 'preact/hooks';
-import { keepLocked, lockAsLeft } from '../../app/device/kept-locked.ts';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { keepLocked } from '../../app/device/kept-locked.ts';
 import { locked } from '../../app/state.ts';
 import { HoldButton } from '../../ui/pad/hold-button.tsx';
 import { say } from '../../words/say.ts';
 
-// with the rest of the screen
-lockAsLeft();
+/** Shown as locked by then even where the box does not answer: she puts it away now, ms. */
+const SHOWN_AT_LATEST_MS = 1000;
 
-/** Against pockets, cats and children: what lies behind takes neither touch nor key, and the focus comes here and goes back. */
+/**
+ * Against pockets, cats and children: what lies behind takes neither touch nor key, and the focus comes here and goes
+ * back. At once; said, as all that is kept, when it is on disk.
+ */
 export function Locked() {
   const box = useRef<HTMLDivElement>(null);
+  const [isSaid, setSaid] = useState(false);
   useLayoutEffect(() => {
     const main = document.querySelector<HTMLElement>('.knitting .screen-main');
-    keepLocked(true);
+    const latest = setTimeout(() => setSaid(true), SHOWN_AT_LATEST_MS);
+    void keepLocked(true).then(() => setSaid(true));
     const open = main && shutOff(main);
     const leave = keepAddress();
-    box.current?.querySelector('button')?.focus();
     return () => {
-      keepLocked(false);
+      clearTimeout(latest);
+      void keepLocked(false);
       open?.();
       leave();
       // the pad stands when this frame is drawn
       requestAnimationFrame(() => document.querySelector<HTMLElement>('.pad')?.focus());
     };
   }, []);
+  useLayoutEffect(() => box.current?.querySelector('button')?.focus(), [isSaid]);
   const unlock = () => {
     locked.value = false;
   };
   return (
     <div class="locked" ref={box}>
-      <p>{say('notices.locked')}</p>
-      <HoldButton label={say('notices.holdToUnlock')} onHeld={unlock} />
+      {isSaid && (
+        <>
+          <p>{say('notices.locked')}</p>
+          <HoldButton label={say('notices.holdToUnlock')} onHeld={unlock} />
+        </>
+      )}
     </div>
   );
 }

@@ -7,8 +7,11 @@ export const ASIDE = 'aside';
 /** What takes the last backup that was read in back again. */
 export const WAY_BACK = 'way back';
 
-/** Kept by the device for itself: its letters, the file that it keeps up to date, what is on its way, and the way back. */
-const ownSettings: ReadonlySet<string> = new Set(['device', 'backup file', ASIDE, WAY_BACK]);
+/** The row in hand was locked, and has not been opened since. */
+export const LOCKED = 'locked';
+
+/** Kept by the device for itself: its letters, the file that it keeps up to date, what is on its way, the way back, and the lock. */
+const ownSettings: ReadonlySet<string> = new Set(['device', 'backup file', ASIDE, WAY_BACK, LOCKED]);
 
 export const isOwnSetting = (name: string): boolean => ownSettings.has(name);
 

@@ -1,36 +1,38 @@
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { keepLocked, lockAsLeft } from '../../../src/app/device/kept-locked.ts';
 import { locked } from '../../../src/app/state.ts';
-import { memoryKeep } from '../../store/beside/memory-keep.ts';
+import { openEmptyApp } from '../open-app.ts';
 
 describe('a page that was put away', () => {
   afterEach(() => {
-    vi.unstubAllGlobals();
     locked.value = false;
   });
-  const comesAgain = () => {
+  const comesAgain = async (isShown = true) => {
     locked.value = false;
-    lockAsLeft();
+    await lockAsLeft(() => isShown);
     return locked.value;
   };
 
-  it('locked is locked when it comes again, and open once it was unlocked', () => {
-    vi.stubGlobal('localStorage', memoryKeep());
-    expect(comesAgain()).toBe(false);
-    keepLocked(true);
-    expect(comesAgain()).toBe(true);
-    keepLocked(false);
-    expect(comesAgain()).toBe(false);
+  it('locked is locked when it comes again, and open once it was unlocked', async () => {
+    await openEmptyApp();
+    expect(await comesAgain()).toBe(false);
+    await keepLocked(true);
+    expect(await comesAgain()).toBe(true);
+    await keepLocked(false);
+    expect(await comesAgain()).toBe(false);
   });
 
-  it('stays as it is where what is kept is no answer', () => {
-    const keep = memoryKeep();
-    vi.stubGlobal('localStorage', keep);
-    keepLocked(true);
-    const key = keep.key(0) ?? '';
-    for (const text of ['false', '1', '"true"', '{']) {
-      keep.setItem(key, text);
-      expect(comesAgain(), text).toBe(false);
+  it('does not lock another screen that has come meanwhile, which could not be opened again', async () => {
+    await openEmptyApp();
+    await keepLocked(true);
+    expect(await comesAgain(false)).toBe(false);
+  });
+
+  it('stays as it is where what is kept is no answer', async () => {
+    const store = await openEmptyApp();
+    for (const odd of [1, 'true', null, {}]) {
+      await store.setSetting('locked', odd);
+      expect(await comesAgain(), JSON.stringify(odd)).toBe(false);
     }
   });
 });
