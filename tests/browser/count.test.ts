@@ -159,6 +159,51 @@ for (const size of walkedOn('common')) {
       expect(at.phone?.complaints).toEqual([]);
     });
 
+    it('what is no length, height, needle or row is told at its field with what is needed there, and nothing is planned by it', async () => {
+      const page = await openSleeve(60, size);
+      await openTool(page, 'Plan the rest anew');
+      const wrong = (name: string) => page.locator('.field-wrong', { has: field(page, name) });
+      const take = button(page, 'Knit by this plan');
+      const isTold = async (name: string, typed: readonly string[], right: string) => {
+        for (const text of typed) {
+          await field(page, name).fill(right);
+          await take.waitFor();
+          await expect.poll(() => wrong(name).count(), { message: name }).toBe(0);
+          await field(page, name).fill(text);
+          await expect
+            .poll(() => wrong(name).innerText(), { message: `${name}: ${text}` })
+            .toMatch(/Type a number here, from .+ to .+\./);
+          expect(await field(page, name).inputValue(), name).toBe(text);
+          expect(await field(page, name).getAttribute('aria-invalid')).toBe('true');
+          await expect.poll(() => take.count(), { message: `${name}: ${text}` }).toBe(0);
+        }
+      };
+      await page.getByText('I want a stretch longer or shorter', { exact: true }).tap();
+      const planned = async (name: string) => field(page, name).inputValue();
+      await isTold('Its length', ['abc', '', '0', '-3', '99999'], await planned('Its length'));
+      await isTold('Rows of it in all', ['x', '', '0', '99999'], await planned('Rows of it in all'));
+      await shot(page, 'count-no-length');
+      await isSound(page);
+      await page.getByText('It measures longer or shorter', { exact: true }).tap();
+      await page.getByLabel('Counted from').selectOption({ index: 1 });
+      await isTold('Height measured from there to the needle', ['abc', '', '0', '999'], '6.3');
+      await page.getByText('Another fabric, needle or rhythm from here', { exact: true }).tap();
+      await isTold('Needle, mm', ['four', '', '0', '99'], '3.5');
+      await link(page, /^Back/).first().tap();
+      await button(page, 'Row done').waitFor();
+      await openTool(page, 'Rip back');
+      for (const text of ['abc', '']) {
+        await field(page, 'Rows that stay').fill('50');
+        await page.getByText('Pull 10 rows.').waitFor();
+        await field(page, 'Rows that stay').fill(text);
+        await expect
+          .poll(() => wrong('Rows that stay').innerText())
+          .toContain('Type a number here, from 0 to 60.');
+        expect(await button(page, 'It is ripped back').count()).toBe(0);
+      }
+      expect(at.phone?.complaints).toEqual([]);
+    });
+
     it('a piece that measures longer is planned anew, and what no longer matches is said first', async () => {
       const page = await openSleeve(60, size);
       await openTool(page, 'Plan the rest anew');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readNumber, stepped } from '../../src/ui/field/read-number.ts';
+import { isWithin, readNumber, stepped } from '../../src/ui/field/read-number.ts';
 
 describe('a number as it is typed', () => {
   it('may have a point or a comma, and blanks around it', () => {
@@ -43,4 +43,17 @@ describe('a number as it is typed', () => {
     expect(stepped(undefined, 1, { min: 1 })).toBe(1);
     expect(stepped(9, 1, { max: 9 })).toBe(9);
   });
+});
+
+it('a number is within its bounds, both of them included, and none is not', () => {
+  const bounds = { min: 1, max: 40 };
+  expect([undefined, 0, 1, 40, 41, Number.NaN].map((value) => isWithin(value, bounds))).toEqual([
+    false,
+    false,
+    true,
+    true,
+    false,
+    false,
+  ]);
+  expect(isWithin(-3, {})).toBe(true);
 });

@@ -6,6 +6,7 @@ import { plan } from '../../knit/piece/plan.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { provePart } from '../../knit/piece/prove.ts';
 import type { Recipe } from '../../knit/piece/recipe.ts';
+import { heightsMeasured } from '../../knit/piece/rework/length.ts';
 import { asReallyKnitted, recipeOfMake } from '../../knit/piece/rework/make-recipe.ts';
 import type { Rework } from '../../knit/piece/rework/replan.ts';
 import { rowOutOfReach } from '../../knit/piece/rework/shoulder-anew.ts';
@@ -24,6 +25,9 @@ export type WishKind =
   | 'first'
   | 'plain';
 
+/** Undefined while it is not touched and stays as it is planned; null where what she left in its field is no number. */
+type Changed = number | null | undefined;
+
 /** What she has filled in so far. */
 export interface Draft {
   /** undefined until she says what has changed */
@@ -35,13 +39,13 @@ export interface Draft {
   /** measured, in her own unit, as typed */
   readonly height: number | undefined;
   readonly section: number;
-  readonly rows: number | undefined;
+  readonly rows: Changed;
   readonly neck: number | undefined;
   /** of the section that is left: what it is changed to, each undefined while it stays */
   readonly fabric: FabricName | undefined;
   /** mm */
-  readonly needle: number | undefined;
-  readonly every: number | undefined;
+  readonly needle: Changed;
+  readonly every: Changed;
 }
 
 /** With what led to it: a count that differs, or a shoulder out of reach; else nothing is said to have changed. */
@@ -105,6 +109,10 @@ function reworkedFellow(now: InHand): { part: PlannedPart; make: number } | unde
   return found && part ? { part, make: found.make } : undefined;
 }
 
+/** Between which two a height lies that can be measured above the landmark, mm. */
+export const heightsAt = ({ part, place }: InHand, { above }: Draft) =>
+  heightsMeasured(part, place.rows, above);
+
 /** The new plan for what is filled in, or why there is none; undefined while too little is filled in. */
 export function proposed(now: InHand, draft: Draft): Result<Rework> | undefined {
   const piece = pieceOf(now);
@@ -124,7 +132,7 @@ function wishOf(draft: Draft): ReworkWish | undefined {
   if (kind === 'accept' && stitches !== undefined)
     return { kind, stitches, ...(missing === '' ? {} : { missingAt: missing }) };
   if (kind === 'measured' && height !== undefined) return { kind, heightMm: lengthTyped(height), above };
-  if (kind === 'rows' && rows !== undefined) return { kind, section, rows };
+  if (kind === 'rows' && typeof rows === 'number' && rows > 0) return { kind, section, rows };
   if (kind === 'section') return otherwiseOf(draft);
   if (kind === 'shoulder') return { kind };
   if (kind === 'neck' && neck !== undefined && neck !== 0) return { kind, rows: neck };
@@ -132,6 +140,7 @@ function wishOf(draft: Draft): ReworkWish | undefined {
 }
 
 function otherwiseOf({ section, fabric, needle, every }: Draft): ReworkWish | undefined {
+  if (needle === null || every === null) return undefined;
   if (fabric === undefined && needle === undefined && every === undefined) return undefined;
   return {
     kind: 'section',

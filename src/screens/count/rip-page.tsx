@@ -54,6 +54,7 @@ export function RipPage({ now, entries, query }: CountPageProps) {
         hint={say('count.ripToHint', { rows: saysRowRidge(now.part, rows) })}
         min={0}
         max={rows}
+        needs={needs(rows)}
         value={to}
         onChange={setTo}
       />
@@ -62,6 +63,7 @@ export function RipPage({ now, entries, query }: CountPageProps) {
           label={say('count.ripToRidges')}
           min={0}
           max={ridge}
+          needs={needs(ridge)}
           value={to === undefined ? undefined : (ridgeAt(now.part, to) ?? 0)}
           onChange={(ridges) => setTo(ridges === undefined ? undefined : rowOfRidge(now.part, rows, ridges))}
         />
@@ -70,6 +72,10 @@ export function RipPage({ now, entries, query }: CountPageProps) {
     </>
   );
 }
+
+/** What is needed where no number is left in a field. */
+const needs = (most: number): string =>
+  say('count.needsNumber', { least: saysNumber(0), most: saysNumber(most) });
 
 interface PreviewProps {
   readonly now: InHand;

@@ -1,6 +1,7 @@
-import { type Draft, openSections, rhythmAhead } from '../../app/in-hand/rework-draft.ts';
+import { type Draft, heightsAt, openSections, rhythmAhead } from '../../app/in-hand/rework-draft.ts';
 import type { InHand } from '../../app/state.ts';
 import { fabricNames } from '../../knit/fabric.ts';
+import { MOST_ROWS, MOST_STITCHES } from '../../knit/piece/check-recipe.ts';
 import { landmarksOf } from '../../knit/piece/count/landmarks.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
@@ -8,6 +9,7 @@ import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysLandmark } from '../../words/count.ts';
 import { saysFabric } from '../../words/craft.ts';
 import { lengthToType, lengthTyped, lengthUnit, saysLength, saysTyped } from '../../words/measures.ts';
+import { saysNumber } from '../../words/numbers.ts';
 import { saysRidgesOf } from '../../words/ridge.ts';
 import { say } from '../../words/say.ts';
 
@@ -34,8 +36,9 @@ export function WishFields(props: WishFieldsProps) {
           label={say('count.reworkNeck')}
           signed
           step={2}
-          min={-200}
-          max={200}
+          min={-MOST_NECK}
+          max={MOST_NECK}
+          needs={needs(-MOST_NECK, MOST_NECK)}
           value={props.draft.neck}
           onChange={(neck) => props.onChange({ neck })}
         />
@@ -49,12 +52,23 @@ export function WishFields(props: WishFieldsProps) {
   }
 }
 
+/** What is needed where there is no number: between which two. */
+const needs = (least: number, most: number, says: (value: number) => string = saysNumber): string =>
+  say('count.needsNumber', { least: says(least), most: says(most) });
+
+/** Rows by which a neck may be moved; needle, mm, and rows from one shaping to the next: more is a slip of the finger. */
+const MOST_NECK = 200;
+const MOST_NEEDLE = 50;
+const MOST_EVERY = 200;
+
 function AcceptFields({ draft, onChange }: WishFieldsProps) {
   return (
     <>
       <NumberField
         label={say('count.reworkCount')}
         min={1}
+        max={MOST_STITCHES}
+        needs={needs(1, MOST_STITCHES)}
         value={draft.stitches}
         onChange={(stitches) => onChange({ stitches })}
       />
@@ -74,6 +88,7 @@ function AcceptFields({ draft, onChange }: WishFieldsProps) {
 
 function MeasuredFields({ now, draft, onChange }: WishFieldsProps) {
   const marks = landmarksOf(now.part, now.place.rows - 1);
+  const { least, most } = heightsAt(now, draft);
   return (
     <>
       <SelectField
@@ -87,6 +102,7 @@ function MeasuredFields({ now, draft, onChange }: WishFieldsProps) {
         min={0}
         decimals
         unit={lengthUnit()}
+        needs={needs(least, most, saysLength)}
         value={draft.height}
         onChange={(height) => onChange({ height })}
       />
@@ -116,20 +132,31 @@ function SectionFields({ now, draft, onChange }: WishFieldsProps) {
         decimals
         min={1}
         step={0.25}
-        value={draft.needle ?? planned?.needle}
-        onChange={(needle) => onChange({ needle: needle === planned?.needle ? undefined : needle })}
+        max={MOST_NEEDLE}
+        needs={needs(1, MOST_NEEDLE)}
+        value={shown(draft.needle, planned?.needle)}
+        onChange={(needle) => onChange({ needle: changed(needle, planned?.needle) })}
       />
       {rhythm !== undefined && (
         <NumberField
           label={say('count.wishEvery')}
           min={1}
-          value={draft.every ?? rhythm}
-          onChange={(every) => onChange({ every: every === rhythm ? undefined : every })}
+          max={MOST_EVERY}
+          needs={needs(1, MOST_EVERY)}
+          value={shown(draft.every, rhythm)}
+          onChange={(every) => onChange({ every: changed(every, rhythm) })}
         />
       )}
     </>
   );
 }
+
+/** What stands in a field: as planned until she has typed, and nothing where that is no number. */
+const shown = (typed: number | null | undefined, planned: number | undefined): number | undefined =>
+  typed === undefined ? planned : (typed ?? undefined);
+
+const changed = (typed: number | undefined, planned: number | undefined): number | null | undefined =>
+  typed === planned ? undefined : (typed ?? null);
 
 function WhichSection({ now, draft, onChange }: WishFieldsProps) {
   const sections = openSections(now);
@@ -148,9 +175,10 @@ function RowsFields({ now, draft, onChange }: WishFieldsProps) {
   const sections = openSections(now);
   const one = sections.find(({ index }) => index === draft.section);
   const planned = one?.rows ?? 0;
-  const rows = draft.rows ?? planned;
+  const rows = shown(draft.rows, planned);
   const rowMm = now.part.cells[draft.section]?.height ?? 0;
-  const heightMm = rows * rowMm;
+  const least = Math.max(1, now.place.rows + 1 - (now.part.sections[draft.section]?.first ?? 1));
+  const hinted = rows ?? planned;
   return (
     <>
       <WhichSection now={now} draft={draft} onChange={onChange} />
@@ -160,10 +188,12 @@ function RowsFields({ now, draft, onChange }: WishFieldsProps) {
           unit={lengthUnit()}
           decimals
           says={saysTyped}
-          min={0}
-          value={lengthToType(rows * rowMm)}
+          min={lengthToType(least * rowMm)}
+          max={lengthToType(MOST_ROWS * rowMm)}
+          needs={needs(least * rowMm, MOST_ROWS * rowMm, saysLength)}
+          value={rows && lengthToType(rows * rowMm)}
           onChange={(length) =>
-            onChange({ rows: length === undefined ? undefined : Math.round(lengthTyped(length) / rowMm) })
+            onChange({ rows: length === undefined ? null : Math.round(lengthTyped(length) / rowMm) })
           }
         />
       )}
@@ -171,12 +201,14 @@ function RowsFields({ now, draft, onChange }: WishFieldsProps) {
         label={say('count.reworkRows')}
         hint={say('count.reworkRowsHint', {
           rows: planned,
-          length: `${saysLength(heightMm)}${saysRidgesOf(now.part, draft.section, rows)}`,
+          length: `${saysLength(hinted * rowMm)}${saysRidgesOf(now.part, draft.section, hinted)}`,
         })}
-        min={1}
+        min={least}
+        max={MOST_ROWS}
+        needs={needs(least, MOST_ROWS)}
         step={2}
         value={rows}
-        onChange={(typed) => onChange({ rows: typed })}
+        onChange={(typed) => onChange({ rows: typed ?? null })}
       />
     </>
   );

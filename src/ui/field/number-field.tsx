@@ -4,7 +4,7 @@ import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { Icon } from '../icon/icon.tsx';
 import { Field, type FieldWords } from './field.tsx';
-import { type Bounds, readNumber, stepped } from './read-number.ts';
+import { type Bounds, isWithin, readNumber, stepped } from './read-number.ts';
 
 export interface NumberFieldProps extends FieldWords, Bounds {
   readonly value: number | undefined;
@@ -16,6 +16,8 @@ export interface NumberFieldProps extends FieldWords, Bounds {
   readonly decimals?: boolean | undefined;
   /** a minus may be typed */
   readonly signed?: boolean | undefined;
+  /** said where she has left no number in it, or one out of its bounds: what is needed */
+  readonly needs?: string | undefined;
   /** without the two stepping buttons */
   readonly bare?: boolean | undefined;
   /** at each keystroke that leaves a number, and at each step; undefined when the field is emptied or holds no number */
@@ -23,11 +25,12 @@ export interface NumberFieldProps extends FieldWords, Bounds {
 }
 
 export function NumberField(props: NumberFieldProps) {
-  const { label, hint, error, value, unit, decimals = false, signed = false, bare = false, onChange } = props;
-  const { says = saysPlain } = props;
+  const { label, hint, value, unit, decimals = false, signed = false, bare = false, onChange } = props;
+  const { says = saysPlain, needs } = props;
   const shown = value === undefined ? '' : says(value);
   const [typed, setTyped] = useState(shown);
   const own = useRef<number | undefined>(value);
+  const [isTouched, setTouched] = useState(false);
   // What she types stays as typed; only a value set from elsewhere replaces it. With the drawing, not after the next
   // frame: by then another key may have come, and would be taken back.
   const spoken = useRef(speech.value);
@@ -38,8 +41,10 @@ export function NumberField(props: NumberFieldProps) {
     spoken.current = speech.value;
   }, [value, shown]);
 
+  const error = props.error ?? (isTouched && !isWithin(value, props) ? needs : undefined);
   const take = (text: string) => {
     setTyped(text);
+    setTouched(true);
     const number = readNumber(text, signed);
     own.current = number !== undefined && !decimals ? Math.round(number) : number;
     onChange(own.current);

@@ -33,6 +33,10 @@ export interface Bounds {
   readonly step?: number | undefined;
 }
 
+/** A number, and one within the bounds. */
+export const isWithin = (value: number | undefined, { min = -Infinity, max = Infinity }: Bounds): boolean =>
+  value !== undefined && value >= min && value <= max;
+
 /** One step up or down, kept within the bounds; from nothing it begins at the lower bound or 0. */
 export function stepped(
   value: number | undefined,

@@ -222,6 +222,7 @@ export const words: Translation<typeof english> = {
   ripSaid: 'Aufgeribbelt: {rows} Reihen sind gestrickt, {count} Maschen auf der Nadel.',
   ripNothing: 'Noch ist nichts gestrickt, also nichts aufzuribbeln.',
 
+  needsNumber: 'Hier bitte eine Zahl eingeben, von {least} bis {most}.',
   reworkWhat: 'Was hat sich geändert?',
   wishAccept: 'Die Maschenzahl bleibt, wie sie ist',
   wishMeasured: 'Es misst länger oder kürzer',

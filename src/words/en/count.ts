@@ -226,6 +226,7 @@ export const words = {
   ripSaid: 'Ripped back: {rows} rows are worked, {count} stitches on the needle.',
   ripNothing: 'Nothing is knitted yet, so there is nothing to rip.',
 
+  needsNumber: 'Type a number here, from {least} to {most}.',
   reworkWhat: 'What has changed?',
   wishAccept: 'The count stays as it is',
   wishMeasured: 'It measures longer or shorter',

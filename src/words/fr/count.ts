@@ -224,6 +224,7 @@ export const words: Translation<typeof english> = {
   ripDone: 'C’est défait',
   ripSaid: 'Défait : {rows} rangs sont faits, {count} mailles sur l’aiguille.',
   ripNothing: 'Rien n’est encore tricoté : il n’y a rien à défaire.',
+  needsNumber: 'Saisissez ici un nombre, de {least} à {most}.',
   reworkWhat: 'Qu’est-ce qui a changé ?',
   wishAccept: 'Le compte reste comme il est',
   wishMeasured: 'Il est plus long ou plus court que prévu',

@@ -8,6 +8,16 @@ import { splitAt } from './split-at.ts';
 /** A piece that measures less than half or more than twice what was planned was measured wrongly. */
 const MOST_OFF = 2;
 
+/** Between which two a height lies that can be measured above row `above`, mm. */
+export function heightsMeasured(
+  part: PlannedPart,
+  worked: number,
+  above: number,
+): { readonly least: number; readonly most: number } {
+  const planned = heightOf(part, worked) - heightOf(part, above);
+  return { least: planned / MOST_OFF, most: planned * MOST_OFF };
+}
+
 /**
  * The rest of the part from what is measured: this piece's row gauge in the fabric in hand follows, and each section
  * still to come gets the rows that bring its end where it was planned, an even number more or fewer, so that every
