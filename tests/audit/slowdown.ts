@@ -1,6 +1,6 @@
 /**
  * How many times slower than a machine Lighthouse has to take a phone of the middle class to be, by the machine's
- * `benchmarkIndex`: its own fourfold is meant for a quick desktop. Points of the calculator that Lighthouse's
+ * `benchmarkIndex`: its own fourfold, which is the bar, is meant for a quick desktop. Points of the calculator that Lighthouse's
  * documentation names for it (docs/throttling.md, 'Calibrating the CPU slowdown';
  * lighthouse-cpu-throttling-calculator), straight lines between them; below the first, which is such a phone itself,
  * nothing is slowed down.

@@ -13,7 +13,7 @@ import { type Sight, sights } from '../browser/sights.ts';
 import { buildIfNeeded, dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { takePictures } from './pictures.ts';
-import { type Shot, writeSheet } from './sheet.ts';
+import { type Shot, writeSheets } from './sheet.ts';
 
 const folder = 'shots';
 const wanted = new RegExp(process.argv[2] ?? '');
@@ -56,7 +56,10 @@ async function takeAll(): Promise<void> {
     }
     await wear(phone.page, settings, looks[0]);
     if (shots.length > 0)
-      await writeSheet(table, sight.name, shots, `${folder}/sheets/${sight.name.replaceAll(' ', '-')}.png`);
+      await writeSheets(table, sight.name, shots, (sheet) => {
+        const behind = sheet === 1 ? '' : `.${sheet}`;
+        return `${folder}/sheets/${sight.name.replaceAll(' ', '-')}${behind}.png`;
+      });
     taken += shots.length;
   }
   await phone.close();
