@@ -16,8 +16,14 @@ async function openDraft(size: keyof typeof phones, units: 'cm' | 'in' = 'cm'): 
       Object.defineProperty(navigator, 'languages', { get: () => ['en-GB'] }),
     );
   await phone.page.goto(`${at.url}#/draft`);
-  await phone.page.locator('.draft-end').waitFor();
+  await foldsMade(phone.page);
   return phone.page;
+}
+
+/** What is folded comes after all that is in sight. */
+async function foldsMade(page: Page): Promise<void> {
+  await page.locator('.draft-end').waitFor();
+  await expect.poll(() => page.locator('.group-inside:empty').count()).toBe(0);
 }
 
 /** Pictures to look at, where a folder for them is named. */
@@ -28,10 +34,12 @@ async function shot(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: `${folder}/draft-${name}.png`, fullPage: true });
 }
 
-const openAll = (page: Page) =>
-  page.evaluate(() => {
+async function openAll(page: Page): Promise<void> {
+  if (page.url().endsWith('#/draft')) await foldsMade(page);
+  await page.evaluate(() => {
     for (const group of document.querySelectorAll('details')) group.open = true;
   });
+}
 
 const choose = (page: Page, legend: string, option: string) =>
   page.getByRole('group', { name: legend, exact: true }).getByText(option, { exact: true }).tap();

@@ -68,17 +68,28 @@ interface SleeveDraft {
  *   `at.field`
  */
 export function draft(design: Design): Result<Draft> {
+  const steps = draftInSteps(design);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return step.value;
+}
+
+/** The same, coming back after each of its parts, so that whoever has other things to do can do them in between. */
+export function* draftInSteps(design: Design): Generator<void, Result<Draft>> {
   const bad = badFigures(design);
   if (bad.length > 0) return refuse(...bad);
   const targets = targetsOf(design);
   const counts = panelCounts(design, targets);
   const impossible = impossiblePanels(design, targets, counts);
   if (impossible.length > 0) return refuse(...impossible);
+  yield;
   const panels = knitPanels(design, targets, counts);
   const slants = impossibleSlants(panels.sides.edges);
+  yield;
   const sleeve = draftSleeve(design, targets, counts, panels);
   if (!sleeve.ok || slants.length > 0) return refuse(...slants, ...(sleeve.ok ? [] : sleeve.faults));
-  return ok(gathered(design, targets, counts, panels, sleeve.value));
+  yield;
+  return ok(yield* gathered(design, targets, counts, panels, sleeve.value));
 }
 
 function draftSleeve(
@@ -96,13 +107,13 @@ function draftSleeve(
   return slants.length > 0 ? refuse(...slants) : ok({ counts: sleeve, knitted });
 }
 
-function gathered(
+function* gathered(
   design: Design,
   targets: Targets,
   counts: PanelCounts,
   panels: Panels,
   sleeve: SleeveDraft | undefined,
-): Draft {
+): Generator<void, Draft> {
   const bandEdges = bandEdgesOf(design, counts, panels, sleeve);
   const head = headFit(design, bandEdges);
   const holes = holesOf(design, bandEdges);
@@ -117,13 +128,16 @@ function gathered(
     ...(sleeve?.knitted.edges ?? []).map((edge) => ({ ...edge, piece: 'Sleeve' })),
   ];
   const recipes = [...panelRecipes, ...sleeveRecipe, ...bandsOf(design, bandEdges).map(dressed)];
+  yield;
+  const joints = jointsOf(design, recipes, {
+    ...flatNecks(counts, panels),
+    openingRows: 2 * openingPairs(design, counts),
+    topEase: sleeve ? topEase(bandEdges.armhole, sleeve.counts) : 0,
+  });
+  yield;
   return {
     recipes,
-    joints: jointsOf(design, recipes, {
-      ...flatNecks(counts, panels),
-      openingRows: 2 * openingPairs(design, counts),
-      topEase: sleeve ? topEase(bandEdges.armhole, sleeve.counts) : 0,
-    }),
+    joints,
     outlines: outlinesOf(design, targets, counts, panels, sleeve),
     roundings: roundingsOf(design, targets, counts, panels.open, sleeve?.counts),
     warnings: warningsOf({

@@ -19,6 +19,7 @@ import { StartAgain } from '../start-again.tsx';
 import { Opening } from '../unread.tsx';
 import { DraftFoot } from './draft-foot.tsx';
 import { Edges } from './edges.tsx';
+import { PageStands } from './fold.tsx';
 import { Measures } from './measures.tsx';
 import { Schematic } from './schematic.tsx';
 import { See } from './see.tsx';
@@ -27,7 +28,10 @@ import { Sizes } from './sizes.tsx';
 import { Swatches } from './swatches.tsx';
 import { Worked } from './worked.tsx';
 
-/** From measures and a swatch to a garment: it is drawn, and shaped on its drawing; the garment small at the foot. */
+/**
+ * From measures and a swatch to a garment: it is drawn, and shaped on its drawing; the garment small at the foot. What the
+ * draft is not asked for stands at once, then the drawing, then what it is shaped by.
+ */
 export default function DraftScreen() {
   useEffect(() => void openDesign(), []);
   const [open, setOpen] = useState<ReadonlySet<string>>(new Set());
@@ -49,47 +53,45 @@ export default function DraftScreen() {
       </Screen>
     );
   }
+  const made = drafted.value;
   return (
     <Screen title={title} back={back} foot={foot}>
-      <InTurn atOnce={0}>
-        <Drafted />
-        <div class="draft-steps">
-          <Measures />
-          <Swatches />
-        </div>
-        <Drawn open={open} />
-        <Edges onToggle={toggle} />
-        <Shape />
-        <div class="draft-folds">
-          <Worked />
-          <See />
-          <Sizes />
-        </div>
-        <TextField
-          label={say('draft.name')}
-          value={now.name}
-          onInput={(name) => change((old) => ({ ...old, name }))}
-        />
-        <div class="draft-end">
-          <p class="quiet">{say('draft.kept')}</p>
-          <StartAgain words="draft" onAgain={startAgain} />
-        </div>
-      </InTurn>
+      <div class="draft-steps">
+        <Measures />
+        <Swatches />
+      </div>
+      {made?.ok !== false && <Schematic draft={made?.value} open={open} />}
+      {made && (
+        <InTurn atOnce={0}>
+          <Edges onToggle={toggle} />
+          <Shape />
+          <div class="draft-folds">
+            <Worked />
+            <See />
+            <Sizes />
+          </div>
+          <TextField
+            label={say('draft.name')}
+            value={now.name}
+            onInput={(name) => change((old) => ({ ...old, name }))}
+          />
+          <div class="draft-end">
+            <p class="quiet">{say('draft.kept')}</p>
+            <StartAgain words="draft" onAgain={startAgain} />
+          </div>
+          <PageStands />
+        </InTurn>
+      )}
     </Screen>
   );
 }
 
-/** The design is drafted in a task of its own, before a field asks what is wrong with it: that takes the longest. */
-function Drafted() {
-  void drafted.value;
-  return null;
-}
+/** Not before there is a draft: it says what that is. */
+const Foot = () =>
+  drafted.value && (
+    <InTurn atOnce={0}>
+      <DraftFoot />
+    </InTurn>
+  );
 
-const foot = (
-  <InTurn atOnce={0}>
-    <DraftFoot />
-  </InTurn>
-);
-
-const Drawn = ({ open }: { readonly open: ReadonlySet<string> }) =>
-  drafted.value?.ok ? <Schematic draft={drafted.value.value} open={open} /> : null;
+const foot = <Foot />;

@@ -10,13 +10,13 @@ import { sleeveShapeFacts, sleeveShapes } from '../../knit/garment/kinds/sleeve-
 import { sleeveTops } from '../../knit/garment/kinds/sleeve-tops.ts';
 import { openingOf } from '../../knit/garment/which-opening.ts';
 import { NumberField } from '../../ui/field/number-field.tsx';
-import { Group } from '../../ui/group/group.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { DesignLength, FaultAt } from './at-field.tsx';
 import { BorderFields, Buttons, HemCount, Mitre } from './borders.tsx';
 import { choose, drawn } from './choose.ts';
 import { drawnArmhole, drawnNeck, drawnSilhouette, drawnSleeve } from './drawn-choices.ts';
+import { Fold } from './fold.tsx';
 import type { EdgeName } from './garment-drawn.ts';
 import { closeOtherEdges } from './go-to-field.ts';
 import { NeckMiddle, NeckOpening } from './neck-opening.tsx';
@@ -39,9 +39,9 @@ export function Edges({ onToggle }: EdgesProps) {
   const edge = (name: EdgeName, title: string, says: string | undefined, inside: ComponentChildren) => (
     // biome-ignore lint/a11y/noStaticElementInteractions lint/a11y/useKeyWithClickEvents: hears the summary's own
     <div class="draft-edge-group" data-edge={name} onClick={(event) => closeOthers(event)}>
-      <Group title={title} says={says} onToggle={(isOpen) => onToggle(name, isOpen)}>
+      <Fold title={title} says={says} onToggle={(isOpen) => onToggle(name, isOpen)}>
         {inside}
-      </Group>
+      </Fold>
     </div>
   );
   return (

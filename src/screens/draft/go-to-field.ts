@@ -1,7 +1,12 @@
+import { makeFolds } from './fold.tsx';
+
 /** Opens the groups in which a field of the design stands and goes to it. */
 export function goToField(path: string | undefined): void {
   const at = document.querySelector<HTMLElement>(`[data-field="${path}"]`);
-  if (!at) return;
+  if (!at) {
+    void makeFolds().then((isNew) => isNew && goToField(path));
+    return;
+  }
   closeOtherEdges(at.closest('[data-edge]'));
   for (let group = at.closest('details'); group; group = group.parentElement?.closest('details') ?? null)
     group.open = true;

@@ -11,11 +11,11 @@ import { type BodyTable, bodyOfSize, bodyTableNames, bodyTables } from '../../kn
 import { Button } from '../../ui/button/button.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
-import { Group } from '../../ui/group/group.tsx';
 import { say } from '../../words/say.ts';
 import { bodyMeasures } from '../body-measures.ts';
 import { LengthField } from './at-field.tsx';
 import { BodyFigure } from './body-figure.tsx';
+import { Fold } from './fold.tsx';
 
 /** Whose measures, and each of them to type over. */
 export function Measures() {
@@ -24,7 +24,7 @@ export function Measures() {
   const { person, body } = now;
   const whose = personSays(person);
   return (
-    <Group title={say('draft.measures')} says={whose}>
+    <Fold title={say('draft.measures')} says={whose}>
       <Whose />
       <div class="draft-mores">
         <details class="draft-more">
@@ -50,7 +50,7 @@ export function Measures() {
           <KeepPerson />
         </details>
       </div>
-    </Group>
+    </Fold>
   );
 }
 

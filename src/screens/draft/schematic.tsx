@@ -10,7 +10,8 @@ import { type Drawing, drawingOf, type Figure } from './place-figures.ts';
 import { saysName } from './says-name.ts';
 
 interface SchematicProps {
-  readonly draft: Draft;
+  /** undefined while it comes: the drawing's place stands before it */
+  readonly draft: Draft | undefined;
   /** edges whose fields stand open */
   readonly open: ReadonlySet<string>;
 }
@@ -31,17 +32,16 @@ export function Schematic({ draft, open }: SchematicProps) {
   const room = useRoom(frame);
   // speech: the figures' words and units
   const drawing = useMemo(
-    () => room && drawingOf(draft, { ...room, tall: tallOf(room) }),
+    () => room && draft && drawingOf(draft, { ...room, tall: tallOf(room) }),
     [draft, room, speech.value],
   );
   return (
     <div class="draft-drawings">
+      <p class="quiet">{say('draft.touch')}</p>
       <div class="draft-frame" ref={frame}>
         {drawing && <Drawn drawing={drawing} open={open} />}
       </div>
-      <p class="quiet">
-        {say('draft.touch')} {drawing && drawing.garment.openings.length > 0 && say('draft.opens')}
-      </p>
+      {drawing && drawing.garment.openings.length > 0 && <p class="quiet">{say('draft.opens')}</p>}
     </div>
   );
 }

@@ -3,9 +3,9 @@ import { design, drafted } from '../../app/drafts/design/designer.ts';
 import type { Draft } from '../../knit/garment/draft.ts';
 import { finishedBeside } from '../../knit/garment/finished-beside.ts';
 import type { Rounding } from '../../knit/garment/roundings.ts';
-import { Group } from '../../ui/group/group.tsx';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
+import { Fold } from './fold.tsx';
 import { saysHead } from './says-head.ts';
 import { saysName } from './says-name.ts';
 
@@ -16,11 +16,11 @@ export function See() {
   if (!made?.ok) return null;
   const draft = made.value;
   return (
-    <Group title={say('draft.see')} onToggle={setOpen}>
+    <Fold title={say('draft.see')} onToggle={setOpen}>
       {isOpen && <MadeUp draft={draft} />}
       <Roundings list={draft.roundings} />
       <Seams draft={draft} />
-    </Group>
+    </Fold>
   );
 }
 

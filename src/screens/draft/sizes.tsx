@@ -6,9 +6,9 @@ import { type BodyTable, bodyTableNames, bodyTables } from '../../knit/garment/b
 import type { Design } from '../../knit/garment/design.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
-import { Group } from '../../ui/group/group.tsx';
 import { say } from '../../words/say.ts';
 import { SizeTable } from '../size-table.tsx';
+import { Fold } from './fold.tsx';
 import { saysName } from './says-name.ts';
 
 /** The same garment in the sizes of a table. Worked out when she asks: it drafts and plans the garment for each. */
@@ -23,7 +23,7 @@ export function Sizes() {
     setMade({ of: wished, sizes: await inSizes(wished, rest, bodyTables[table], () => {}) });
   };
   return (
-    <Group title={say('draft.sizes')}>
+    <Fold title={say('draft.sizes')}>
       <p class="quiet">{say('draft.sizesHint')}</p>
       <SelectField
         label={say('draft.size')}
@@ -36,6 +36,6 @@ export function Sizes() {
       />
       <Button onPress={() => void work()}>{say('draft.workOutSizes')}</Button>
       {made?.of === wished && <SizeTable drafted={made.sizes} />}
-    </Group>
+    </Fold>
   );
 }

@@ -8,13 +8,13 @@ import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { NeedleField } from '../../ui/field/needle-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
-import { Group } from '../../ui/group/group.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { FaultAt } from './at-field.tsx';
 import { Count, Measure } from './counted.tsx';
+import { Fold } from './fold.tsx';
 import { faultAt } from './troubles.ts';
 
 /** Fabrics that a panel is worked in without a repeat to mind. */
@@ -32,7 +32,7 @@ export function Swatches() {
   const known = main && readSwatch(main);
   const says = known && saysGauge(known, 'draft.swatchSays');
   return (
-    <Group title={say('draft.swatch')} says={says}>
+    <Fold title={say('draft.swatch')} says={says}>
       <p class="quiet">{say('draft.swatchHint')}</p>
       <SelectField
         label={say('draft.panelFabric')}
@@ -44,7 +44,7 @@ export function Swatches() {
         <SwatchFields key={swatch.fabric} swatch={swatch} isMain={swatch.fabric === now.fabric} />
       ))}
       <Assumed />
-    </Group>
+    </Fold>
   );
 }
 

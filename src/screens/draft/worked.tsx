@@ -4,8 +4,8 @@ import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
 import { shoulderEnds, shoulderFacts, shoulderWays } from '../../knit/garment/kinds/shoulders.ts';
 import { turnWays } from '../../knit/piece/turn-way.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
-import { Group } from '../../ui/group/group.tsx';
 import { say } from '../../words/say.ts';
+import { Fold } from './fold.tsx';
 import { saysName } from './says-name.ts';
 import { worded } from './worded.ts';
 
@@ -17,7 +17,7 @@ export function Worked() {
   const { kind, armhole } = now.choices;
   const { toNeck } = armholes[armhole];
   return (
-    <Group title={say('draft.worked')} says={saysName(wished.tapers)}>
+    <Fold title={say('draft.worked')} says={saysName(wished.tapers)}>
       {garmentKinds[kind].sleeves && (
         <Choice
           label={say('draft.direction')}
@@ -63,6 +63,6 @@ export function Worked() {
         options={worded(['blended', 'together'] as const)}
         onChange={(value) => setOwn('tapers', value)}
       />
-    </Group>
+    </Fold>
   );
 }

@@ -1,7 +1,8 @@
-import { computed, signal } from '@preact/signals';
+import { batch, computed, signal } from '@preact/signals';
 import type { Result } from '../../../knit/fault.ts';
 import type { Body } from '../../../knit/garment/design.ts';
-import { type Draft, draft } from '../../../knit/garment/draft.ts';
+import { type Draft, draft, draftInSteps } from '../../../knit/garment/draft.ts';
+import { nextTask } from '../../../pace/next-task.ts';
 import { readOr, store } from '../../store.ts';
 import { keptDraft } from '../kept/kept-draft.ts';
 import { readKept, textIn } from '../kept/read-kept.ts';
@@ -16,10 +17,18 @@ export const { unread, keeping: kept } = draftOf;
 /** people whose measures are kept, by name */
 export const people = signal<readonly Person[]>([]);
 
+/** What was opened, and its draft: undefined while that comes in steps. */
+const opened = signal<{ readonly form: DesignForm; readonly made: Result<Draft> | undefined } | undefined>(
+  undefined,
+);
+
 export const design = computed(() => form.value && designOf(form.value));
 
-/** The draft, anew with every figure. */
-export const drafted = computed<Result<Draft> | undefined>(() => design.value && draft(design.value));
+/** The draft, anew with every figure; undefined until there is one. */
+export const drafted = computed<Result<Draft> | undefined>(() => {
+  if (form.value !== undefined && form.value === opened.value?.form) return opened.value.made;
+  return design.value && draft(design.value);
+});
 
 const FORM = 'design new';
 const PEOPLE = 'people';
@@ -30,7 +39,27 @@ export async function openDesign(): Promise<void> {
   if (settings === undefined) return;
   people.value = await readPeople(settings[PEOPLE]);
   const left = await draftOf.left(settings[FORM]);
-  if (left) form.value ??= left.draft ?? newForm();
+  if (!left || form.value !== undefined) return;
+  await begin(left.draft ?? newForm());
+}
+
+/**
+ * The first draft of a visit takes a slow phone so long that a finger would be felt to wait: it comes in steps, each in a
+ * task of its own. What is typed meanwhile is drafted at once, and the steps are left.
+ */
+async function begin(left: DesignForm): Promise<void> {
+  batch(() => {
+    form.value = left;
+    opened.value = { form: left, made: undefined };
+  });
+  const steps = draftInSteps(designOf(left));
+  let step = steps.next();
+  while (step.done !== true) {
+    await nextTask();
+    if (form.peek() !== left) return;
+    step = steps.next();
+  }
+  opened.value = { form: left, made: step.value };
 }
 
 /** Begins anew where what was left cannot be read, with its name. */

@@ -48,6 +48,37 @@ const kept = async (name: string, is: (value: unknown) => boolean) => {
 };
 
 describe('a design in the making', () => {
+  it('is drafted in steps as it is opened, there being no draft until the last of them', async () => {
+    form.value = undefined;
+    const seen: unknown[] = [];
+    const stop = form.subscribe((now) => now && seen.push(drafted.peek()));
+    await openDesign();
+    stop();
+    expect(seen).toEqual([undefined]);
+    expect(drafted.value?.ok).toBe(true);
+    const inSteps = drafted.value;
+    // the same figures once more, as if they were typed
+    form.value = structuredClone(form.value);
+    expect(drafted.value).toEqual(inSteps);
+  });
+
+  it('that is typed in meanwhile is drafted at once, and its steps are left', async () => {
+    form.value = undefined;
+    const seen: unknown[] = [];
+    const stop = form.subscribe((now) => {
+      if (now === undefined || seen.length > 0) return;
+      seen.push(drafted.peek());
+      queueMicrotask(() => {
+        setOwn('lengthMm', 610);
+        seen.push(drafted.value?.ok && drafted.value.value.targets.length);
+      });
+    });
+    await openDesign();
+    stop();
+    expect(seen).toEqual([undefined, 610]);
+    expect(drafted.value?.ok && drafted.value.value.targets.length).toBe(610);
+  });
+
   it('begins with the usual one, and is there again as it was left', async () => {
     expect(form.value).toEqual(newForm());
     setOwn('lengthMm', 610);
