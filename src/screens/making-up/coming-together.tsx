@@ -8,7 +8,7 @@ import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { USUAL, useRoom } from '../use-room.ts';
 import { drawn, type Edge } from './draw-together.ts';
-import type { LaidPiece } from './lay-garment.ts';
+import { boundsOf, type LaidPiece } from './lay-garment.ts';
 import { saysStep } from './says-step.ts';
 
 interface Props {
@@ -111,7 +111,7 @@ function Cloth({ piece, isInHand }: { readonly piece: LaidPiece; readonly isInHa
   );
 }
 
-/** What a piece is pinned out to. */
+/** What a piece is pinned out to. Where letters are large it would lie over the outline: the card below says it too. */
 function Size({
   piece,
   step,
@@ -123,13 +123,22 @@ function Size({
 }) {
   if (step?.kind !== 'block') return null;
   const [x, y] = piece.at;
+  const lines = [`↔ ${saysLength(step.widthMm)}`, `↕ ${saysLength(step.heightMm)}`];
+  const { left, right } = boundsOf(piece);
+  if (Math.max(...lines.map(({ length }) => length)) * SIGN * letter > right - left) return null;
   return (
     <>
-      <text x={x} y={y}>{`↔ ${saysLength(step.widthMm)}`}</text>
-      <text x={x} y={y + 1.2 * letter}>{`↕ ${saysLength(step.heightMm)}`}</text>
+      {lines.map((line, i) => (
+        <text key={line} x={x} y={y + 1.2 * i * letter}>
+          {line}
+        </text>
+      ))}
     </>
   );
 }
+
+/** How wide a bold sign is, of its letter's height. */
+const SIGN = 0.62;
 
 const isBlocked = ({ name, make }: LaidPiece, step: MakingUpStep | undefined): boolean =>
   step?.kind === 'block' && step.piece === name && (step.nos?.includes(make) ?? true);
