@@ -10,6 +10,7 @@ import {
   textOfRun,
   withCode,
 } from '../../../src/store/share/code-run.ts';
+import { isRead } from './photograph.ts';
 
 /** Long enough for several codes: chance letters do not pack. */
 const long = fc
@@ -53,6 +54,23 @@ describe('a run of codes', () => {
         pixels.fill(data[Math.floor(i / side / 3)]?.[Math.floor((i % side) / 3)] ? 0 : 255, i * 4, i * 4 + 4);
       expect(jsQR(pixels, side, side)?.data).toBe(code);
     }
+  });
+
+  // a hand moves while the camera looks, some times a second: one picture that is read is enough
+  it('is read in two of five blurred pictures at least of a screen at 130 and at 200 mm, straight, turned and tilted as a hand holds it', async () => {
+    const [text = ''] = fc.sample(long, { numRuns: 1, seed: 11 });
+    const poses = [
+      [0, 0],
+      [0, 7],
+      [10, 0],
+      [15, 0],
+      [-12, 7],
+    ] as const;
+    for (const code of (await run(text)).slice(0, 2))
+      for (const farMm of [130, 200]) {
+        const read = poses.filter(([tilt, turn]) => isRead(code, { blurs: 1, tilt, turn, farMm }));
+        expect(read.length, `${farMm} mm`).toBeGreaterThanOrEqual(2);
+      }
   });
 
   it('of another text begins anew', async () => {
