@@ -10,6 +10,13 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/knit/yarn/restripe.ts',
+    line: 'if (!from || !of) return false;',
+    before: '||',
+    after: '&&',
+    why: 'what is striped anew is always a part of the make: it is asked for the compiler',
+  },
+  {
     file: 'src/knit/written/look-through.ts',
     line: 'return Math.abs(Math.max(...back.map(topOf)) - length) < NEAR_MM;',
     before: '<',

@@ -69,4 +69,20 @@ describe('edges that are worn level', () => {
   ])('%s', (_, pieces, wanted) => {
     expect(levels(...pieces)).toEqual(wanted);
   });
+
+  it.each([
+    ['is worked from the top down, so that its underarm is its end', { reversed: true }],
+    ['lies along no side', { edge: 'top' }],
+  ])('none where the side seam %s', (_, over) => {
+    const garment = standing(...drop);
+    const worked = makingUpOf(garment).worked.map((one) => ({
+      ...one,
+      lines: one.lines.map((line) =>
+        line && one.joint.kind === 'seam' && one.joint.of === 'side'
+          ? { ...line, laid: line.laid.map((laid) => ({ ...laid, stretch: { ...laid.stretch, ...over } })) }
+          : line,
+      ),
+    }));
+    expect(levelsOf(garment, worked as ReturnType<typeof makingUpOf>['worked'])).toEqual([]);
+  });
 });

@@ -17,6 +17,13 @@ const lines: Readonly<Record<string, string>> = {
     Dec 1 st every row each {end|side|edge} 4 times → shape: change -1, edge both, beats [{first 1, every 1, times 4, counted}]
     Dec 1 st each {end|side|edge} every other row 4 times → shape: change -1, edge both, beats [{every 2, counted, times 4}]
   `,
+  'what is shaped': `
+    To shape {neck|the neck|back of neck} {on|in} {the|} next row, k 30, turn → row: label {rows []}, items 'k ×30, {turn}'
+    Shape {neck|the neck|back of neck} on next row, k 30, turn → row: label {rows []}, items 'k ×30, {turn}'
+    Shaping {side seams|the sides} by dec 1 st at each end of next row → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
+    {Shape side seams, dec 1 st at each end of next row|Shape sides, dec 1 st at each end of next row} → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
+    {Shape side seams, inc 1 st at each end of next row|Shape sides, inc 1 st at each end of next row} → shape: change 1, edge both, beats [{first 1, every 1, times 1}]
+  `,
   beats: `
     {Each end|Each side|Each edge} dec 1 st every 4th row 4 times → shape: change -1, edge both, beats [{every 4, counted, times 4}]
     At each {end|side|edge} dec 1 st every 4th row 4 times → shape: change -1, edge both, beats [{every 4, counted, times 4}]
