@@ -44,6 +44,7 @@ function Choice({ now }: { readonly now: InHand }) {
           {ways.map((one) => (
             <Button key={one.way.end} wide onPress={() => go(one.way)}>
               {saysWay(one)}
+              <small>{saysDevice(one.isHere)}</small>
             </Button>
           ))}
         </div>
@@ -52,11 +53,10 @@ function Choice({ now }: { readonly now: InHand }) {
   );
 }
 
-/** 'Row 36 of 50, 54 stitches · this device'. */
-function saysWay({ rows, total, stitches, isHere }: WayToTell): string {
-  const device = saysDevice(isHere);
-  if (rows === 0) return say('ways.chooseStart', { rows: total, device });
-  return say('ways.choose', { row: rows, rows: total, stitches: saysStitches(stitches), device });
+/** 'Row 36 of 50, 54 stitches', above the device that it was knitted by. */
+function saysWay({ rows, total, stitches }: WayToTell): string {
+  if (rows === 0) return say('ways.chooseStart', { rows: total });
+  return say('ways.choose', { row: rows, rows: total, stitches: saysStitches(stitches) });
 }
 
 export const saysDevice = (isHere: boolean): string => say(isHere ? 'ways.here' : 'ways.elsewhere');

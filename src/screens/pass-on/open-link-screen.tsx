@@ -65,6 +65,7 @@ function ReadLink({ read, stop }: { readonly read: Read; readonly stop: () => vo
   if ('missing' in read)
     return (
       <Notice kind="note" title={say('passOn.partRead', { n: read.n, of: read.of })} live>
+        <Codes of={read.of} missing={read.missing} />
         {say('passOn.partsMissing', { list: saysList(read.missing.map(String)) })}
       </Notice>
     );
@@ -79,3 +80,14 @@ function ReadLink({ read, stop }: { readonly read: Read; readonly stop: () => vo
     </>
   );
 }
+
+/** Each code as a tile: filled, it is read; open, it is still to be photographed. The words below say it too. */
+const Codes = ({ of, missing }: { readonly of: number; readonly missing: readonly number[] }) => (
+  <div class="pass-on-codes" aria-hidden="true">
+    {Array.from({ length: of }, (_, i) => (
+      <span key={i} class={missing.includes(i + 1) ? undefined : 'pass-on-code-read'}>
+        {i + 1}
+      </span>
+    ))}
+  </div>
+);
