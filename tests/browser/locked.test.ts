@@ -76,7 +76,10 @@ describe('the lock', () => {
   it('holds where the browser is killed as soon as it is shown, and the phone has no network when it is switched on; so does its end', async () => {
     const host = await serve({ root: dist });
     let phone = await openPhone();
-    await knitterAt(phone.page, host.url).openSample();
+    const first = knitterAt(phone.page, host.url);
+    await first.openSample();
+    // what was never begun is not gone on with
+    await first.knit(1);
     await workerReady(phone.page);
     await host.close();
     const unlock = () => phone.page.getByRole('button', { name: 'Hold to unlock' });
