@@ -63,7 +63,7 @@ describe('a pattern’s text', () => {
     await page.getByRole('radio', { name: 'S', exact: true }).check();
 
     // a gauge makes rows of the length (a browser in US English measures in inches)
-    await lineOf(page, '20 cm').getByText('A length without a gauge').waitFor();
+    await lineOf(page, '20 cm').getByText('A length of which no rows are known').waitFor();
     await page.getByLabel('Stitches in 4 in', { exact: true }).fill('20');
     await page.getByLabel('Rows in 4 in', { exact: true }).fill('30');
     await lineOf(page, '20 cm').getByText('A length: 56 rows by the gauge.').waitFor();

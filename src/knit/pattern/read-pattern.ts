@@ -8,7 +8,13 @@ import type { Build, PieceBuild } from './follow/build/build.ts';
 import { checkPattern, type ReadStitchPattern } from './follow/build/check-pattern.ts';
 import { freshBuild } from './follow/build/fresh-build.ts';
 import { resolveGap } from './follow/build/gap.ts';
-import { type CountedBy, freshNotes, type LineKind, type LineNotes } from './follow/build/notes.ts';
+import {
+  type CountedBy,
+  freshNotes,
+  type LineKind,
+  type LineNotes,
+  type Unread,
+} from './follow/build/notes.ts';
 import { isDone } from './follow/build/part.ts';
 import { recipeOf, titled } from './follow/build/to-recipe.ts';
 import { runFlow } from './follow/flow.ts';
@@ -56,6 +62,8 @@ export interface ReadLine {
   readonly countedBy?: CountedBy;
   /** she said herself what was not understood of it: '[6 rows, 24 sts]' behind it */
   readonly mended: boolean;
+  /** its sentences that she may say something of herself, in order */
+  readonly unread: readonly Unread[];
 }
 
 export interface ReadRow {
@@ -202,6 +210,7 @@ function readLine(line: Line, note: LineNotes, made: ReadonlyMap<number, MadeByL
     asksCount: note.asksCount,
     ...(note.countedBy === undefined ? {} : { countedBy: note.countedBy }),
     mended: note.mended,
+    unread: note.unread,
   };
 }
 

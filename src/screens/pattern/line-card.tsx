@@ -7,7 +7,7 @@ import { TextField } from '../../ui/field/text-field.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
-import { isUnread, Mend } from './mend-line.tsx';
+import { Mend } from './mend-line.tsx';
 import { Counts, Rows } from './read-rows.tsx';
 
 /** One line of the text, and beside it the rows it makes with the count after each, or what is wrong with it. */
@@ -54,7 +54,10 @@ export function LineCard({ line }: { readonly line: ReadLine }) {
           {say('pattern.countedBy', { count: line.countedBy.stitches, line: line.countedBy.line })}
         </p>
       )}
-      {isUnread(line) ? <Mend line={line} /> : line.asksCount && <AskCount line={line} />}
+      {line.unread.map((one) => (
+        <Mend key={`${one.line} ${one.column}`} line={line} one={one} />
+      ))}
+      {line.unread.length === 0 && line.asksCount && <AskCount line={line} />}
     </li>
   );
 }

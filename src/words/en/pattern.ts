@@ -52,7 +52,7 @@ export const words = {
     one: 'A length: {count} row by the [gauge]. While knitting you say when it is long enough.',
     other: 'A length: {count} rows by the [gauge]. While knitting you say when it is long enough.',
   },
-  openLength: 'A length without a [gauge]: while knitting you count on until it is long enough.',
+  openLength: 'A length of which no rows are known: while knitting you count on until it is long enough.',
   ownWords: 'Not understood: stays in the plan in these words.',
   asYouSay: 'As you say: stays in the plan in these words.',
   rowsOfIt: 'Rows that it is',

@@ -1,6 +1,6 @@
 import type { MeasuredGauge } from '../../../knit/measured-gauge.ts';
 import type { ReadOptions } from '../../../knit/pattern/read-pattern.ts';
-import { withLines } from '../../../knit/pattern/text/with-lines.ts';
+import { MEND, withLines } from '../../../knit/pattern/text/with-lines.ts';
 
 /** A pattern that is being copied in, as it is kept while it is typed. */
 export interface PatternDraft {
@@ -44,9 +44,6 @@ export function withMend(text: string, line: number, { rows, stitches }: OwnMend
   const count = rows === 0 || stitches === undefined ? '' : `, ${stitches} ${stitches === 1 ? 'st' : 'sts'}`;
   return withLines(text, line, line, `${old.replace(MEND, '').trimEnd()} [${of}${count}]`);
 }
-
-/** As `mendIn` of the reader takes it. */
-const MEND = /\s*\[(?:no|\d+) rows?(?:, \d+ sts?)?\]\s*$/;
 
 /** The text with the count that a line asked for written behind it, as patterns do: '(24 sts)'. */
 export function withCount(text: string, line: number, stitches: number): string {

@@ -1,7 +1,8 @@
 import { computed, signal } from '@preact/signals';
+import type { Unread } from '../../../knit/pattern/follow/build/notes.ts';
 import type { ReadLine, ReadOptions } from '../../../knit/pattern/read-pattern.ts';
 import type { Reading } from '../../../knit/pattern/readings.ts';
-import { withLines } from '../../../knit/pattern/text/with-lines.ts';
+import { aloneOnLine, withLines } from '../../../knit/pattern/text/with-lines.ts';
 import { type Asked, ask, only } from '../../off-thread/ask.ts';
 import type { ReadText } from '../../off-thread/tasks.ts';
 import { readOr, store } from '../../store.ts';
@@ -102,21 +103,26 @@ export function answerCount(line: number, stitches: number): void {
   void settle();
 }
 
-/** The nearest readings of a line that was not understood; undefined where they cannot be worked out. */
-export async function readingsOf(line: number): Promise<readonly Reading[] | undefined> {
-  const found = await only(ask('readings', pattern.value?.text ?? '', line, options.value));
+const alone = (line: ReadLine, one: Unread) => aloneOnLine(pattern.value?.text ?? '', one, line.lastLine);
+
+/** The nearest readings of a sentence that was not understood; undefined where they cannot be worked out. */
+export async function readingsOf(line: ReadLine, one: Unread): Promise<readonly Reading[] | undefined> {
+  const its = alone(line, one);
+  const found = await only(ask('readings', its.text, its.line, options.value));
   return found?.ok ? found.value : undefined;
 }
 
-/** The line said as a reading says it. */
-export function takeReading(line: ReadLine, { text }: Reading): void {
-  changeLines(line.line, line.lastLine, text);
+/** The sentence said as a reading says it. */
+export function takeReading(line: ReadLine, one: Unread, { text }: Reading): void {
+  const its = alone(line, one);
+  change({ text: withLines(its.text, its.line, its.lastLine, text) });
   void settle();
 }
 
-/** She says herself what a line is. */
-export function mendLine(line: number, mend: OwnMend): void {
-  change({ text: withMend(pattern.value?.text ?? '', line, mend) });
+/** She says herself what a sentence is. */
+export function mendSentence(line: ReadLine, one: Unread, mend: OwnMend): void {
+  const its = alone(line, one);
+  change({ text: withMend(its.text, its.lastLine, mend) });
   void settle();
 }
 

@@ -2,6 +2,7 @@ import { type Fault, type FaultCode, fault } from '../../fault.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Flow } from '../say/flow.ts';
 import type { Said } from '../say/statement.ts';
+import { rowsSince, tellAnnounced, tellDivides } from './announced.ts';
 import { joinMeanwhile } from './at-the-same-time.ts';
 import type { Build, PartBuild } from './build/build.ts';
 import { compare } from './build/compare.ts';
@@ -51,6 +52,7 @@ export function runFlow(
       if (build.talk && notesAt(flow, i - 1)) Object.assign(build, { talk: false, heading: undefined });
     }
     if (note.before === undefined && build.part && !isDone(build.part)) note.before = build.part.live;
+    const had = { faults: note.faults.length, part: build.part, rows: build.part?.rows.length ?? 0 };
     if (build.full) note.kind = note.kind ?? 'talk';
     else if (one.is === 'own words') {
       workOwnWords(build, one, note);
@@ -63,12 +65,30 @@ export function runFlow(
       else workSaid(build, flow, i, used, one, note);
       if (!begins) tellNothingOn(one, note);
     }
+    noteUnread(build, one, note, had);
     const full = fullNow(build);
     if (full) note.faults.push({ ...full, at: { line: build.line } });
     if (build.part) note.after = build.part.live;
   }
   tellAnnounced(build);
   tellHoles(build);
+}
+
+/** What she may mend by saying how many rows it is: each sentence once, with the rows that it was taken for. */
+function noteUnread(
+  { part }: Build,
+  one: Flow,
+  note: LineNotes,
+  had: { readonly faults: number; readonly part: PartBuild | undefined; readonly rows: number },
+): void {
+  const { span } = one;
+  const mended = one.is === 'own words' && one.mended;
+  if (!mended && note.faults.slice(had.faults).every(({ code }) => NOTICES.has(code))) return;
+  if (span === undefined) return;
+  const at = note.unread.findIndex(({ line, column }) => line === span.line && column === span.column);
+  const made = (part?.rows.length ?? 0) - (part === had.part ? had.rows : 0);
+  const rows = made + (note.unread[at]?.rows ?? 0);
+  note.unread[at < 0 ? note.unread.length : at] = { ...span, words: one.words, rows, after: part?.live };
 }
 
 /** Whether the line that ends here is a note with its words behind it. */
@@ -117,8 +137,11 @@ function workSaid(
   tellUnbegun(build, here, note);
   tellAnnounced(build, statement);
   const { part: on } = build;
+  if (statement.is === 'note' && statement.about === 'divides' && on !== undefined && !isDone(on))
+    build.divides = { part: on, note, here };
   if (statement.is === 'note' && statement.rows !== undefined && on !== undefined && !isDone(on))
     build.announced = { rows: statement.rows, made: rowsSince(on), line: said.line, note };
+  tellDivides(build, statement);
   const rows = build.part?.rows.length ?? 0;
   const part = build.part;
   const ahead = flow.slice(i + 1, i + 6).flatMap((next) => (next.is === 'said' ? [next.said] : []));
@@ -142,38 +165,6 @@ function workSaid(
     build.later = [];
   }
   if (said.stated !== undefined) compare(build, said.stated, note, said);
-}
-
-/** What may stand among rows that are spelled out. */
-const SPELLED: ReadonlySet<Said['statement']['is']> = new Set([
-  'row',
-  'repeat rows',
-  'note',
-  'named rows',
-  'next side',
-  'needle',
-  'yarn',
-  'stated',
-  'star',
-  'stars',
-]);
-
-const rowsSince = (part: PartBuild): (() => number) => {
-  const from = part.rows.length;
-  return () => part.rows.length - from;
-};
-
-/** 'Work 10 rows as follows:' and then two rows: whether they are worked again nobody says. */
-function tellAnnounced(build: Build, next?: Said['statement']): void {
-  const { announced } = build;
-  if (announced === undefined || (next && SPELLED.has(next.is))) return;
-  build.announced = undefined;
-  const worked = announced.made();
-  if (worked === announced.rows) return;
-  announced.note.faults.push({
-    ...fault('rows already worked', { workedRows: worked, rows: announced.rows }),
-    at: { line: announced.line },
-  });
 }
 
 /** What puts stitches on the needle. */

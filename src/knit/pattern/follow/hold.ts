@@ -29,6 +29,10 @@ export function doHold(
   ) {
     return heldCount(piece, said.stitches, part);
   }
+  if (said.which === 'half')
+    return part.live % 2 === 0
+      ? holdSome(build, piece, part, { ...said, stitches: part.live / 2 })
+      : fault('place not known');
   if (said.stitches === undefined || said.stitches === part.live) {
     part.end = 'hold';
     return undefined;

@@ -28,7 +28,12 @@ export function doWorkOn(
   const { stitches } = said;
   // the others rest already: no second set is parted from the one that was kept
   const rest = piece.resting.some((one) => one.parent === part.parent);
-  if (rest && said.which === 'these' && stitches !== undefined && stitches !== part.live)
+  if (
+    rest &&
+    (said.which === 'these' || said.which === 'only') &&
+    stitches !== undefined &&
+    stitches !== part.live
+  )
     return countDiffers(stitches, part.live);
   if (stitches === undefined || stitches === part.live) return undefined;
   if (stitches > part.live) return countDiffers(stitches, part.live);

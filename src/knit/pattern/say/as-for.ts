@@ -59,11 +59,7 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
     takes(c, ',');
     const reversing = readReversing(c);
     const stars = between || takeFromStars(c);
-    const to: AsFarAs | undefined = stars
-      ? { is: 'place', place: 'stars' }
-      : early === undefined
-        ? readAsFarAs(c)
-        : { is: 'place', place: early };
+    const to: AsFarAs | undefined = stars ? { is: 'place', place: 'stars' } : (early ?? readAsFarAs(c));
     const reversing2 = readReversing(c) || reversing;
     return {
       is: 'as for',
@@ -108,7 +104,7 @@ const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
     const past = readRowsPast(c);
     if (past) return past;
     const place = readToPlace(c);
-    if (place !== undefined) return { is: 'place', place };
+    if (place !== undefined) return place;
     const until = readUntil(c);
     if (until?.is === 'same length' && until.lessRows !== undefined) {
       const before = until.to === undefined ? {} : { place: until.to };
@@ -120,8 +116,8 @@ const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
     if (until?.is === 'length') return { is: 'length', mm: until.mm, from: until.from };
   });
 
-/** 'to armhole', 'up to where neck shaping begins'; 'until armhole measures 10 cm' is a length. */
-const readToPlace = (c: Cursor): Place | undefined =>
+/** 'to armhole', 'up to where neck shaping begins', 'until armhole is bound off'; 'until armhole measures 10 cm' is a length. */
+const readToPlace = (c: Cursor): AsFarAs | undefined =>
   attempt(c, () => {
     takes(c, ',');
     if (!takes(c, 'to', 'until', 'up', 'as')) return undefined;
@@ -129,11 +125,17 @@ const readToPlace = (c: Cursor): Place | undefined =>
     takes(c, 'as', 'of');
     takes(c, 'the', 'where', 'beg', 'start');
     const place = readPlace(c);
-    const done = takeAnyPhrase(
-      c,
-      'is|are reached|completed|complete|worked',
-      'has|have been completed',
-      'begins',
-    );
-    return done || !sees(c, 'measure', 'measures', 'is', 'are') ? place : undefined;
+    if (place === undefined) return undefined;
+    if (
+      takeAnyPhrase(
+        c,
+        'is|are|has|have been? bound|cast off',
+        'is|are|has|have been? completed|complete|worked|done',
+      )
+    )
+      return place === 'rib'
+        ? { is: 'place', place }
+        : { is: 'rows after', rows: 0, from: place, past: true };
+    const begun = takeAnyPhrase(c, 'is|are reached', 'begins');
+    return begun || !sees(c, 'measure', 'measures', 'is', 'are') ? { is: 'place', place } : undefined;
   });

@@ -22,7 +22,7 @@ import { ending } from './phrase/ending.ts';
 import { patternNamed, readBracketed, readFabric } from './phrase/fabric.ts';
 import { readOver, readThese } from './phrase/over.ts';
 import { readRowsThen } from './phrase/rows-then.ts';
-import { readUntil, skipRowsOf } from './phrase/until.ts';
+import { readSeenEnd, readUntil, skipRowsOf } from './phrase/until.ts';
 import type { FabricSaid, Statement } from './statement.ts';
 
 const EVEN = [
@@ -35,9 +35,7 @@ const EVEN = [
   'without dec|inc|decreasing|increasing',
   'on these|all|rem sts',
   'on these 2 sets',
-  'on|over these|the rem sts only?',
   'across|over|on all|these sts',
-  'over all the sts',
   'throughout',
 ];
 
@@ -94,7 +92,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     // 'work in pattern to end of row' is a row
     if (seesPhrase(c, 'to the? end|last') && !even2) return undefined;
     takes(c, ',');
-    const long = rows ? undefined : readUntil(c);
+    const long = rows ? undefined : (readUntil(c) ?? (verb || even2 || every ? readSeenEnd(c) : undefined));
     const until = rows ? { ...rows, ...ending(c) } : (readRowsThen(c, long) ?? long ?? readOnlyEnding(c));
     const more = skipEven(c) || even2;
     const looks4 = looks3 ?? readBegin(c);
@@ -292,5 +290,5 @@ const readRows = (c: Cursor): Extract<Until, { is: 'rows' }> | undefined =>
 const readOnlyEnding = (c: Cursor): Until | undefined =>
   attempt(c, () => {
     const end = ending(c);
-    if (end.end !== undefined || end.endEdge !== undefined) return { is: 'open', ...end };
+    if (end.end !== undefined || end.endEdge !== undefined) return { is: 'open', only: true, ...end };
   });

@@ -13,9 +13,17 @@ import { readSpelledRight } from './spelled-right.ts';
 import type { Said } from './statement.ts';
 
 /** What the lines say, in order: instructions, and what was not understood. */
-export type Flow =
+export type Flow = (
   | { readonly is: 'said'; readonly said: Said; readonly words: string; readonly line: number }
-  | OwnWords;
+  | OwnWords
+) & { readonly span?: Span };
+
+/** Where a sentence stands in the source: from its first letter up to but not with `to`, or to the end of its line. */
+export interface Span {
+  readonly line: number;
+  readonly column: number;
+  readonly to?: { readonly line: number; readonly column: number };
+}
 
 /** Reads one logical line for one size; `index` is its place among the lines. */
 export function flowOf(
@@ -48,9 +56,10 @@ function mended(
   const whole = { from: 0, to: tokens.length };
   const unknown = expected(cursorOver(tokens), 'stitch or repeat expected');
   const first =
-    flow.find((one) => one.is === 'own words') ?? ownWords(text, tokens, unknown, whole, 0, index);
+    flow.find((one) => one.is === 'own words') ??
+    ({ ...ownWords(text, tokens, unknown, whole, 0, index), span: spanOf(tokens, 0, whole.to) } as const);
   const { stated: _, ...rest } = first as OwnWords;
-  const mine: OwnWords = {
+  const mine: OwnWords & Flow = {
     ...rest,
     rows,
     mended: true,
@@ -99,13 +108,16 @@ function readLine(
     const to = behind ? from + behind.to : sentence.to;
     const read = readSpelledRight(tokens, { from, to }, parts.length === 1);
     const words = wordsOf(line, tokens, from, sentence.to);
-    for (const said of read.said) flow.push({ is: 'said', said: withWords(said, words), words, line: index });
+    const span = spanOf(tokens, from, sentence.to);
+    for (const said of read.said)
+      flow.push({ is: 'said', said: withWords(said, words), words, line: index, span });
     if (read.fault) {
       const whole = { from, to };
       const first = read.said.length === 0 ? from : (read.rest ?? from);
       const own = ownWords(line.text, tokens, read.fault, whole, first, index);
       flow.push({
         ...own,
+        span,
         ...(read.beside || inBrackets(tokens, from, sentence.to) || describes(tokens, from, sentence.to)
           ? { beside: true }
           : {}),
@@ -131,6 +143,13 @@ const withWords = (said: Said, words: string): Said =>
 /** '(Work button-holes on the other front as well.)' says more of what stands before it. */
 const inBrackets = (tokens: readonly Token[], from: number, to: number): boolean =>
   isWord(tokens[from], '(', '[') && isWord(tokens[to - 1], ')', ']');
+
+/** The stop at its end is of the sentence. */
+function spanOf(tokens: readonly Token[], from: number, to: number): Span {
+  const { line = 1, column = 1 } = tokens[from] ?? {};
+  const next = tokens[isWord(tokens[to], '.', '!', '?') ? to + 1 : to];
+  return { line, column, ...(next && { to: { line: next.line, column: next.column } }) };
+}
 
 const wordsOf = (line: LogicalLine, tokens: readonly Token[], from: number, to: number): string =>
   line.text

@@ -24,9 +24,12 @@ export const readGauge = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const start = c.at;
     takeNeedles(c);
+    takes(c, '(');
     takes(c, 'gauge');
+    takeAnyPhrase(c, 'should be');
     takes(c, ':', '-', 'is', ',');
-    takes(c, 'of', 'over');
+    takes(c, 'of', 'over', 'about', 'approx');
+    takes(c, '.');
     let stitches: number | undefined;
     let rows: number | undefined;
     let pending: { sts?: number; rows?: number } = {};
@@ -65,7 +68,7 @@ export const readGauge = (c: Cursor): Statement | undefined =>
 
 /** Whether what comes next tells a gauge, by its name, its needles or its measure. */
 export const seesGauge = (c: Cursor): boolean => {
-  if (sees(c, 'gauge')) return true;
+  if (sees(c, 'gauge') || seesPhrase(c, '( gauge')) return true;
   if (ahead(c, () => takeNeedles(c))) return true;
   return (
     peekNumber(c) !== undefined &&

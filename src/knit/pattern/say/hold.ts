@@ -17,7 +17,14 @@ import type { Statement } from './statement.ts';
 /** 'place rem 24 sts on holder', 'leave centre 17 sts on a holder', 'slip first 28 sts onto holder'. */
 export const readHold = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    if (!takes(c, 'place', 'put', 'sl', 'leave', 'transfer', 'keep')) return undefined;
+    const half =
+      takePhrase(c, 'divide|dividing|part the? sts|work in') && (takes(c, 'half') || takeNumber(c) === 2);
+    if (half) takeAnyPhrase(c, ',? and');
+    if (!takes(c, 'place', 'put', 'sl', 'leave', 'transfer', 'keep', 'move')) return undefined;
+    if (half) {
+      takeAnyPhrase(c, 'the? 1|first|one half|side|set of? the? sts?');
+      return takeOnHolder(c) ? { is: 'hold', which: 'half' } : undefined;
+    }
     // 'Leave on a spare needle.'
     if (sees(c, 'on', 'onto') && takeOnHolder(c)) return { is: 'hold', which: 'all' };
     takes(c, 'the', 'all');
@@ -25,6 +32,7 @@ export const readHold = (c: Cursor): Statement | undefined =>
     const n = takeNumber(c);
     const late = which ?? readWhichStitches(c);
     const said = takePhrase(c, STS);
+    const centre = takeAnyPhrase(c, 'from|in|at the? center|middle');
     takeAnyPhrase(c, 'from|off the? spare|left needle|holder');
     takeAnyPhrase(
       c,
@@ -49,7 +57,7 @@ export const readHold = (c: Cursor): Statement | undefined =>
       takePhrase(c, 'and leave');
       return {
         is: 'hold',
-        which: late,
+        which: centre ? 'centre' : late,
         ...(n === undefined ? {} : { stitches: n }),
       };
     }

@@ -62,8 +62,8 @@ export type Until =
       readonly lessRows?: number;
     } & Ends)
   | { readonly is: 'count'; readonly stitches: number }
-  /** no measure given ('until desired length', 'ending with a WS row') */
-  | ({ readonly is: 'open'; readonly odd?: boolean; readonly endRow?: number } & Ends);
+  /** no measure given: 'until desired length', or `only` its end: 'ending with a WS row' */
+  | ({ readonly is: 'open'; readonly only?: true; readonly odd?: boolean; readonly endRow?: number } & Ends);
 
 interface Ends {
   readonly end?: Side;

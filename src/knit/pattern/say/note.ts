@@ -20,7 +20,7 @@ import { means } from '../../row/read/meanings.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { readLength } from './phrase/measure.ts';
 import { readFrom } from './phrase/place.ts';
-import { readUntil } from './phrase/until.ts';
+import { readUntil, skipOrSo } from './phrase/until.ts';
 import { skipYarn } from './phrase/yarn.ts';
 import type { Said, Statement } from './statement.ts';
 
@@ -30,6 +30,7 @@ export const readNote = (c: Cursor): Statement | undefined =>
     if (seesPhrase(c, '( to make')) takes(c, '(');
     const word = peekWord(c);
     if (takeAnother(c)) return { is: 'note', about: 'another' };
+    if (takeDivides(c)) return { is: 'note', about: 'divides' };
     if (takeAnyPhrase(c, 'break|cut|fasten off? the? yarn|wool|thread', 'break|cut|fasten off?')) {
       // 'break off A', 'cut B and C'
       if (readColourName(c)) attempt(c, () => takes(c, 'and', ',') && readColourName(c) !== undefined);
@@ -73,6 +74,22 @@ export const readNote = (c: Cursor): Statement | undefined =>
     return { is: 'note', about: 'making up' };
   });
 
+/** 'Divide for fronts and back.', 'Continue working on front and back separately:': the row that does it stands behind it. */
+const takeDivides = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (
+      !takeAnyPhrase(c, 'now? divide|dividing the? work|sts? for|into?') &&
+      !takeAnyPhrase(
+        c,
+        'now? cont|work|continue working? on? the? back|front|fronts and the? back|front|fronts separately',
+      )
+    )
+      return false;
+    while (peek(c)?.kind === 'word' && !seesOne(c, 'beginning of an order')) takeTo(c, c.at + 1);
+    takes(c, ':', '-');
+    return c.at >= c.end;
+  });
+
 /** 'Make another sleeve the same', 'work a second piece in same way': one more of what was made. */
 const takeAnother = (c: Cursor): boolean =>
   attempt(c, () => {
@@ -84,7 +101,6 @@ const takeAnother = (c: Cursor): boolean =>
       'to match|correspond',
       'the? same',
       'in the? same way|manner',
-      'in same manner|way',
       'like|as first|this|it|the? one?',
       'alike',
     );
@@ -130,25 +146,13 @@ const ASIDES = [
   'work|cont|proceed as foll',
   'work|cont|proceed the? foll inc|dec|buttonhole? row|rows',
   'as|thus foll',
-  'in patt as foll',
-  'now? start|begin|beginning shapings|shaping for waist|neck|armhole|shoulder',
-  'or any|to|until? desired|des|required length to? underarm|armhole|shoulder?',
-  'or any? desired|required length to? back? of? neck|shoulder',
-  'or length desired|required',
   'keeping|keep the? rib|patt|pats|border|borders|rhythm going|correct|continuous throughout?',
   'working|taking|keeping inc|dec|incs|decs into|in the? patt',
-  'or as long as desired|required',
-  'or any? desired|required width',
   'taking|working|bringing|incorporating inc|increased|extra|added|new sts into|in patt as? they? occur?',
-  'taking|working inc|increased|extra|added|new sts into|in the? patt|rib|st as? they? are? occur|made?',
-  'keeping|keep patt correct throughout?',
-  'keeping|keep to|in patt throughout?',
   'keeping|keep continuity|correctness? of? the? patt and front|button|neck|side? border|borders|bands|band|edge|edges as? set|est|correct|before',
   'keeping|keep continuity|correctness of the? patt as set|est throughout?',
   'keeping|keep continuity|correctness of the? patt throughout?',
   'keeping|keep both? edge|edges|side|sides|armhole edge? straight|even',
-  'weave|darn|sew in? the? loose? end|ends',
-  'fasten|break|cut off? yarn?',
   'for a? ridge|foldline|hemline|fold|turn line|row|ridge?',
   'for a? hem turn|line?',
   'for the? border|welt|band|hem|edging ,',
@@ -227,7 +231,8 @@ function takeAside(c: Cursor, said: readonly Said[]): boolean {
     takeAnnounced(c) ||
     takeFollowing(c) ||
     takeLengthByThen(c, said) ||
-    takeOrUntil(c, said)
+    takeOrUntil(c, said) ||
+    skipOrSo(c)
   )
     return true;
   if (!takeAnyPhrase(c, ...ASIDES)) return false;

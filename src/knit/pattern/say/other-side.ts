@@ -4,8 +4,6 @@ import type { Said, Statement } from './statement.ts';
 
 const MATCHING = [
   'to match|correspond',
-  'to correspond with|to',
-  'to match first|other|right|left',
   'the same',
   'in the? same manner|way',
   'same as|to',

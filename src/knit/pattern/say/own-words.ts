@@ -170,6 +170,8 @@ const worksOtherSide = (c: Cursor): boolean =>
 /** Whether a sentence begins as an order to knit and says how many, or casts stitches on. */
 function asksForWork(c: Cursor): boolean {
   if (castsOnSomewhere(c)) return true;
+  // 'Work in one piece to the armholes.'
+  if (seesPhrase(c, 'work|worked|k in 1 piece')) return false;
   while (takes(c, 'then', 'now', 'and', ',', '*', '-')) {
     // what leads up to it
   }

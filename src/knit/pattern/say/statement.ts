@@ -47,7 +47,7 @@ export interface Title {
 
 /** The half of a garment that a piece is, by its name; 'fronts' are worked as the left one. */
 export type Half = 'right' | 'left';
-type About = 'marker' | 'yarn' | 'facing' | 'change' | 'making up' | 'aside' | 'another';
+type About = 'marker' | 'yarn' | 'facing' | 'change' | 'making up' | 'aside' | 'another' | 'divides';
 
 export type Statement =
   | {
@@ -146,11 +146,11 @@ export type Statement =
   | {
       readonly is: 'hold';
       readonly stitches?: number;
-      readonly which: 'rest' | 'first' | 'last' | 'centre' | 'all';
+      readonly which: 'rest' | 'first' | 'last' | 'centre' | 'half' | 'all';
     }
   | {
       readonly is: 'work on';
-      readonly which: 'first' | 'last' | 'these' | 'each side' | 'both at once';
+      readonly which: 'first' | 'last' | 'these' | 'only' | 'each side' | 'both at once';
       readonly stitches?: number;
     }
   | { readonly is: 'rejoin'; readonly stitches?: number; readonly side?: Side }

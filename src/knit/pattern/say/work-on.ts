@@ -5,10 +5,12 @@ import {
   peek,
   peekWord,
   sees,
+  seesOne,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
+  takesOne,
   took,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
@@ -28,11 +30,8 @@ export const readWorkOn = (c: Cursor): Statement | undefined =>
 function readEachSide(c: Cursor): Statement | undefined {
   const each = takeAnyPhrase(
     c,
-    'work|working|k each|both side|sides|shoulder separately|singly',
+    'work|working|k|finish each|both side|sides|shoulder|half of? the? neck|neckline|front|back|work? separately|singly',
     'each side is worked separately',
-    'work|working each side of neck|front|back separately',
-    'working|work each side of the neck separately',
-    'finish each side separately',
     'work sides separately',
   );
   return each ? { is: 'work on', which: 'each side' } : undefined;
@@ -56,6 +55,9 @@ const readOn = (c: Cursor): Statement | undefined =>
     )
       return undefined;
     takes(c, 'the');
+    // 'On other side dec 1 st at neck edge …'
+    if (takeAnyPhrase(c, 'other side|half|shoulder') && seesOne(c, 'beginning of an order'))
+      return { is: 'work on', which: 'these' };
     if (takeAnyPhrase(c, 'both sides', 'both shoulder', 'each side')) {
       takeAnyPhrase(c, 'at once', 'separately? at the? same time', 'separately');
       takeAnyPhrase(c, 'with separate ball|yarn', 'using separate ball');
@@ -63,24 +65,31 @@ const readOn = (c: Cursor): Statement | undefined =>
     }
     const rem = sees(c, 'rem');
     const which = readWhichOnes(c);
-    takes(c, 'last', 'first', 'set', 'side');
+    takes(c, 'last', 'first', 'set', 'side', 'group');
     takes(c, 'of');
     const n = takeNumber(c);
     takeAnyPhrase(c, 'shoulder', 'left|right? front|back|shoulder');
     if (n === undefined && (which === undefined || rem)) return undefined;
     if (!takePhrase(c, STS) && !took(c, 'side', 'shoulder')) return undefined;
-    takeAnyPhrase(
-      c,
-      'as before',
-      'only',
-      'for first|right|left side|shoulder|front',
-      'of sts',
-      'for right|left front|half',
-    );
-    takes(c, 'only');
+    takeAnyPhrase(c, 'as before', 'of sts');
+    const only = takes(c, 'only');
+    takeWhose(c);
     if (seesHolder(c)) return undefined;
-    return { is: 'work on', which: which ?? 'these', ...(n === undefined ? {} : { stitches: n }) };
+    return {
+      is: 'work on',
+      which: which ?? (only || took(c, 'only') ? 'only' : 'these'),
+      ...(n === undefined ? {} : { stitches: n }),
+    };
   });
+
+/** 'for left side of neck only' */
+function takeWhose(c: Cursor): void {
+  if (!takes(c, 'for')) return;
+  while (takesOne(c, 'whose stitches')) {
+    // whichever they are
+  }
+  takes(c, 'only');
+}
 
 /** 'With 66 sts, work even …' says what is on the needle. */
 const readWith = (c: Cursor): Statement | undefined =>

@@ -2,6 +2,7 @@ import { isWord } from '../../row/read/cursor.ts';
 import { lex, type Token } from '../../row/read/lex.ts';
 import { beginsWith, beginsWithNumber, endsWith } from '../../row/read/meanings.ts';
 import { beginsCable, goesOnAsRow, goesOnBehindStop, rowsBelow } from './broken-rows.ts';
+import { MEND } from './with-lines.ts';
 
 /** A line as its writer meant it: lines that a page broke in the middle of a sentence are joined. */
 export interface LogicalLine {
@@ -102,7 +103,8 @@ function goesOn(before: string, open: number, next: string): boolean {
   // '(6th, 4th,' above '4th, 4th) row'
   if (breaksList(end, open) && /^\d/.test(next)) return true;
   if (goesOnAsRow(end, next)) return true;
-  if (/[.:!?]$/.test(end)) return false;
+  // what she says of a line ends it
+  if (/[.:!?]$/.test(end) || MEND.test(end)) return false;
   // 'K2 to last st, k1' above '7 more rows in rib'
   if (rowsBelow(end, next)) return false;
   // '… of next row. 12' above '[13, 15] sts'

@@ -9,7 +9,7 @@ const table = {
     'xs l xl xxl small medium large work dc sc w * when until ends end ending row- -k us uk mm cm in inch inches k1 ' +
     'once twice thrice',
   'beginning of a comment':
-    'that altogether once twice thus thereby ie edit worked by see note optionally optional including',
+    'that altogether once twice thus thereby ie edit worked by see note measured measuring optionally optional including',
   'beside rows in all':
     'in all total completed worked altogether band patt pattern pat of rib border made done',
   'place of a shaping': 'neck armhole raglan sleeve side seam shoulder v front waist',
@@ -58,6 +58,11 @@ const table = {
     'next every each this last first other alt foll dec inc 1 previous final same set-up purl knit rib k p',
   'closes a round': 'rnd ring circle twist twisting twisted circularly',
   'as she likes': 'want like wish desire desired need prefer required wanted',
+  'end that is seen':
+    'goes go reaches reach reached fits fit meets meet covers cover matches long wide deep',
+  // what ends within a row, or by a count, or is an order
+  'no end that is seen':
+    'st sts end row rows marker m last next gap bind cast bo co dec inc k p sl tog turn rep work cont rem remain remains left over',
   'beginning of an aside':
     'keeping keep maintaining taking bringing incorporating including noting making working while whilst at remembering slipping ' +
     'continuing measured measuring counting but omitting alternating',
@@ -115,6 +120,7 @@ const table = {
   'whole on either side':
     'sleeve sleeves cuff cuffs mitten mittens mitt mitts sock socks bootie booties leg legs pocket pockets wristlet wristlets',
   'half of a piece': 'side half shoulder',
+  'whose stitches': 'first second right left other one 1 the of and neck neckline armhole back front shoulder side half',
   'side of a neck': 'side shoulder',
   'how many in a heading': 'make knit work cut',
   'says how many': 'make both knit alike work',

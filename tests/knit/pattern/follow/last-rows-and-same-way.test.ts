@@ -34,13 +34,13 @@ Bind off 3 sts. at beg. of next 2 rows. Work 2 rows in stock. st. Bind off.
 SLEEVE: Work the same way as back.
   > →0 Sleeve/body 1 RS *k1, p1; repeat from * to end · WS *k1, p1; repeat from * to end · RS *k1, p1; repeat from * to end · WS *k1, p1; repeat from * to end · [RS knit · WS purl] ×2 · RS bind off 3 sts, knit to end (17) · WS bind off 3 sts, purl to end (14) · RS knit · WS purl · RS bind off all sts in pattern (0)
 FRONT: Work the same way as back until armhole is bound off. Work 4 rows.
-  > own words
-  > ✗ stitch or repeat expected @4:34 column 34
-  > ✗ nothing on the needle @4:62
+  > 14 Front/body 1 RS *k1, p1; repeat from * to end · WS *k1, p1; repeat from * to end · RS *k1, p1; repeat from * to end · WS *k1, p1; repeat from * to end · [RS knit · WS purl] ×2 · RS bind off 3 sts, knit to end (17) · WS bind off 3 sts, purl to end (14) · [RS knit · WS purl] ×2
   > = Back, back, 1 to make, lines 1 2
   > =   body from {castOn 20}, RS: 4 rib in rib 1x1 4 mm; 8 stocking 4 mm; bind off
   > = Sleeve, sleeve, 1 to make, lines 3
   > =   body from {castOn 20}, RS: 4 rib in rib 1x1 4 mm; 8 stocking 4 mm; bind off
+  > = Front, front, 1 to make, lines 4
+  > =   body from {castOn 20}, RS: 4 rib in rib 1x1 4 mm; 10 stocking 4 mm; hold
 
 ### stitches picked up on each side are told
 CAP

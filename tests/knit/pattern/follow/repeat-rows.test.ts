@@ -37,13 +37,12 @@ Rep rows 1 and 2 until piece measures 2 cm.
 Rep rows 1 and 2 until 12 rows have been worked.
   > 8 Piece/body 7 RS k1, p1, k6 · [WS k6, p1, k1 · RS k1, p1, k6] ×2 · WS k6, p1, k1
 Rep rows 1 and 2 until same length as back.
-  > 8
-  > ✗ place not known @6:1
+  > 8 as long as she likes: 2 rows Piece/body 13 RS k1, p1, k6 · WS k6, p1, k1
 Dec 1 st at right edge of next row.
-  > 8→7 Piece/body 13 RS dec, knit to end (7)
+  > 8→7 Piece/body 15 RS dec, knit to end (7)
   > = gauge stitches 20, rows 28
-  > = Piece, other, 1 to make, lines 2 3 4 5 7
-  > =   body from {castOn 8}, RS: 2 stocking 4 mm; 4 stocking 4 mm (length {id 'piece/1', open false, mm 20, from start}); 6 pattern in stocking 4 mm; 1 pattern in stocking 4 mm; hold
+  > = Piece, other, 1 to make, lines 2 3 4 5 6 7
+  > =   body from {castOn 8}, RS: 2 stocking 4 mm; 4 stocking 4 mm (length {id 'piece/1', open false, mm 20, from start}); 6 pattern in stocking 4 mm; 2 pattern in stocking 4 mm (length {id 'piece/2', open, from start}); 1 pattern in stocking 4 mm; hold
 
 ### until a count
 Cast on 20 sts.

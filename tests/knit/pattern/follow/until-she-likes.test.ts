@@ -19,15 +19,15 @@ Work in Basket patt for 5 cm.
 Work in k1, p1 rib until desired length.
   > 8 as long as she likes: 2 rows Piece/body 13 RS *k1, p1; repeat from * to end · WS *k1, p1; repeat from * to end
 Work even until desired length, ending with a WS row.
-  > 8
+  > 8 as long as she likes: 2 rows Piece/body 15 RS *k1, p1; repeat from * to end · WS *k1, p1; repeat from * to end
 Work even, ending with a RS row.
-  > 8 Piece/body 15 RS *k1, p1; repeat from * to end
+  > 8 Piece/body 17 RS *k1, p1; repeat from * to end
 Work even, ending with a WS row.
-  > 8 Piece/body 16 WS *k1, p1; repeat from * to end
+  > 8 Piece/body 18 WS *k1, p1; repeat from * to end
 Work even, ending with a WS row.
   > 8
-  > = Piece, other, 1 to make, lines 2 3 4 5 6 8 9
-  > =   body from {castOn 8}, RS: 2 stocking 4 mm (length {id 'piece/1', open, mm 100, from start}); 2 moss 4 mm (length {id 'piece/2', open, mm 200, endSide WS, from start}); 5 'double moss' in moss 4 mm (length {id 'piece/3', open, mm 50, endSide RS, from here}); 3 basket in stocking 4 mm (length {id 'piece/4', open, mm 50, from here}); 2 rib in rib 1x1 4 mm (length {id 'piece/5', open, from start}); 2 rib in rib 1x1 4 mm; hold
+  > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8 9
+  > =   body from {castOn 8}, RS: 2 stocking 4 mm (length {id 'piece/1', open, mm 100, from start}); 2 moss 4 mm (length {id 'piece/2', open, mm 200, endSide WS, from start}); 5 'double moss' in moss 4 mm (length {id 'piece/3', open, mm 50, endSide RS, from here}); 3 basket in stocking 4 mm (length {id 'piece/4', open, mm 50, from here}); 2 rib in rib 1x1 4 mm (length {id 'piece/5', open, from start}); 2 rib in rib 1x1 4 mm (length {id 'piece/6', open, endSide WS, from start}); 2 rib in rib 1x1 4 mm; hold
 
 ### as long as she counted {"stretches": {"piece/1": 6, "piece/2": 3.5, "piece/3": -2, "piece/4": 0}}
 Cast on 8 sts.
@@ -100,10 +100,9 @@ Work in st st until 3 rows less than back to armhole.
 Work even until piece measures 1 cm less than back to armhole.
   > 8
 Work even until same length as back to neck.
-  > 8
-  > ✗ place not known @14:1
+  > 8 as long as she likes: 3 rows Sleeves/body 8 WS purl · RS knit · WS purl
 Work even until same length as hood.
-  > own words 8 asks the count as long as she likes: 1 rows Sleeves/body 8 WS work in pattern 'Work even until same length as hood'
+  > own words 8 asks the count as long as she likes: 1 rows Sleeves/body 11 RS work in pattern 'Work even until same length as hood'
   > ✗ stitch or repeat expected @15:11 column 11
 LEFT SLEEVE
   > heading 8
@@ -116,18 +115,18 @@ SECOND SLEEVE
 Cast on 8 sts.
   > 8
 Work in garter st until same length as first sleeve.
-  > 8 Second sleeve/body 1 RS knit · [WS knit · RS knit] ×3 · WS knit
+  > 8 Second sleeve/body 1 RS knit · [WS knit · RS knit] ×5
   > = gauge stitches 20, rows 28
   > = Back, back, 1 to make, lines 3 4 5
   > =   body from {castOn 8}, RS: 16 stocking 4 mm; hold
   > = Front, front, 1 to make, lines 8 9
   > =   body from {castOn 8}, RS: 16 stocking 4 mm; hold
-  > = Sleeves, sleeve, 2 to make, lines 12 15
-  > =   body from {castOn 8}, RS: 7 stocking 4 mm; 1 stocking 4 mm (own words 1, length {id 'sleeves/1', open, from here}); hold
+  > = Sleeves, sleeve, 2 to make, lines 12 14 15
+  > =   body from {castOn 8}, RS: 7 stocking 4 mm; 3 stocking 4 mm (length {id 'sleeves/1', open, from start}); 1 stocking 4 mm (own words 1, length {id 'sleeves/2', open, from here}); hold
   > = Left sleeve, sleeve, 1 to make, lines 18
   > =   body from {castOn 8}, RS: 11 stocking 4 mm; hold
   > = Second sleeve, sleeve, 1 to make, lines 21
-  > =   body from {castOn 8}, RS: 8 garter 4 mm; hold
+  > =   body from {castOn 8}, RS: 11 garter 4 mm; hold
 
 ### the length of another piece, without a gauge
 BACK

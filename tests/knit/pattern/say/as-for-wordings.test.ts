@@ -31,7 +31,8 @@ describe('as for, in all its wordings,', () => {
       {Shape neck as for back|Neck shaping same as back|Shape neck in same way as back|Shape neck to match back} → as for: piece {words back, name back}, reversing false, only neck
       Shape shoulders as for back → as for: piece {words back, name back}, reversing false, only shoulder
       Work as for back{ to armhole|, to armhole| until armhole| up to armhole| as far as armhole| to beg of armhole| to start of armhole| to the armhole| to where armhole| to end of armhole| to where the armhole} → as for: piece {words back, name back}, reversing false, to {place, place armhole}
-      Work as for back to armhole shaping{| is reached| are completed| is complete| has been completed| have been completed| are worked| begins} → as for: piece {words back, name back}, reversing false, to {place, place armhole}
+      Work as for back until armhole {is bound off|shaping is complete|shaping has been completed|decs are worked|shapings are done} → as for: piece {words back, name back}, reversing false, to {rows after, rows 0, from armhole, past}
+      Work as for back to armhole shaping{| is reached| begins} → as for: piece {words back, name back}, reversing false, to {place, place armhole}
       Work as for back until armhole measures 10 cm → as for: piece {words back, name back}, reversing false, to {length, mm 100, from armhole}
       Work as for back until {there are 60 sts|60 sts remain} → as for: piece {words back, name back}, reversing false, to {count, stitches 60}
       Work as for back until piece measures 38 cm → as for: piece {words back, name back}, reversing false, to {length, mm 380, from start}

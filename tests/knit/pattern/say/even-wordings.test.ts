@@ -46,8 +46,8 @@ describe('even, in all its wordings,', () => {
       Work in pattern → even: fabric {established}
       Work in Basket pattern for 6 rows → even: fabric {pattern, words basket, name basket}, until {rows, n 6}
       Basket pattern for 6 rows → even: fabric {pattern, words basket, name basket}, until {rows, n 6}
-      Work in st st, ending with a WS row → even: fabric {named, name stocking}, until {open, end WS}
-      Work even, ending at side edge → even: until {open, endEdge armhole}
+      Work in st st, ending with a WS row → even: fabric {named, name stocking}, until {open, only, end WS}
+      Work even, ending at side edge → even: until {open, only, endEdge armhole}
       Work even to 2 in above rib → even: until {length, mm 50.8, from rib}
       Work even for 6 rows in st st → even: fabric {named, name stocking}, until {rows, n 6}
       Work 6 rows → even: until {rows, n 6}

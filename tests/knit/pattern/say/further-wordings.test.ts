@@ -60,7 +60,7 @@ describe('further wordings', () => {
       Work 10 rows in 1x1 rib as given for the back → even: fabric {rib, face kp}, until {rows, n 10}
       Work over these last 30 sts as before → work on: which these, stitches 30
       Cont working left side of back only → work on: which these
-      Work over 16 left front sts only → work on: which these, stitches 16
+      Work over 16 left front sts only → work on: which only, stitches 16
       Return holder sts to working needle, join yarn → rejoin
       Cast 3 stitches onto your size 15 needle → cast on: stitches 3
       Make neck hole as follows: → note: about aside

@@ -18,7 +18,9 @@ describe('hold, in all its wordings,', () => {
       Place 10 rem sts on holder → hold: which rest, stitches 10
       Place {sts|all sts|the sts} on holder → hold: which all
       Place 10 sts on holder → hold: which all, stitches 10
-      Place 10 sts {for neck|for front|for back|for thumb|for hood|for shoulder|for collar|at center|for back of|for front neck|} on holder → hold: which all, stitches 10
+      {Place|Move|Slip} 10 sts {at center|from the middle|in centre} on holder → hold: which centre, stitches 10
+      Divide {the sts|work} in {half|two} and {slip|place} one {side|half of the sts} on a holder → hold: which half
+      Place 10 sts {for neck|for front|for back|for thumb|for hood|for shoulder|for collar|for back of|for front neck|} on holder → hold: which all, stitches 10
       Place 10 sts {on a holder|onto holder|onto a spare needle|on spare needle|onto st holder|on waste yarn} → hold: which all, stitches 10
       Place 10 sts on holder {for neck|for neckband|for collar|for later|for hood|for shoulder|for front|for back|for back of neck|for front of neck|for back neck|for front neck|to be worked later|and work on first sts|and cont on these sts|and work on rem sts} → hold: which all, stitches 10
       Place 10 sts on holder for back and turn → hold: which all, stitches 10 | @37 turn

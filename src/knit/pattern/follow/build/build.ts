@@ -3,6 +3,7 @@ import type { MeasuredGauge } from '../../../measured-gauge.ts';
 import type { Edge, PartEnd, PartStart, Recipe } from '../../../piece/recipe.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
+import type { Flow } from '../../say/flow.ts';
 import type { Beat, MarkName } from '../../say/how-far.ts';
 import type { Half, PieceHeading, Said, Statement, Stripe, Title } from '../../say/statement.ts';
 import type { FabricState, Face } from './fabric-state.ts';
@@ -52,6 +53,10 @@ export interface Build {
   striped: readonly Stripe[] | undefined;
   /** rows that were announced and are spelled out now */
   announced: Announced | undefined;
+  /** it is said that the stitches are divided, and the row that does it is to come */
+  divides:
+    | { readonly part: PartBuild; readonly note: LineNotes; readonly here: Extract<Flow, { is: 'said' }> }
+    | undefined;
   /** the pending piece that was told to have nothing on the needle */
   told: PieceHeading | undefined;
   /** a line that only names something, and may name what is cast on next */

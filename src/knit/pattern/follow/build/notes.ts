@@ -1,4 +1,5 @@
 import type { Fault } from '../../../fault.ts';
+import type { Span } from '../../say/flow.ts';
 
 /** A count that the text states further on, and the source line where it stands. */
 export interface CountedBy {
@@ -9,6 +10,13 @@ export interface CountedBy {
 /** What a line of the text turned out to be. */
 export type LineKind = 'instructions' | 'heading' | 'talk' | 'own words';
 
+/** A sentence that was not understood, or does not come out: how many rows it was taken for, and the count after them. */
+export interface Unread extends Span {
+  readonly words: string;
+  readonly rows: number;
+  readonly after: number | undefined;
+}
+
 /** What is found out about a line while its statements are worked. */
 export interface LineNotes {
   readonly faults: Fault[];
@@ -17,6 +25,7 @@ export interface LineNotes {
   /** nobody knew the count after it, until one was stated further on */
   countedBy: CountedBy | undefined;
   mended: boolean;
+  readonly unread: Unread[];
   kind: LineKind | undefined;
   before: number | undefined;
   after: number | undefined;
@@ -28,6 +37,7 @@ export const freshNotes = (): LineNotes => ({
   asksCount: false,
   countedBy: undefined,
   mended: false,
+  unread: [],
   kind: undefined,
   before: undefined,
   after: undefined,

@@ -32,11 +32,11 @@ export function targetOf(
     case 'length':
       return lengthTarget(build, piece, part, until);
     case 'same length':
-      return sameLength(build, part, until);
+      return sameLength(build, piece, part, until);
     case 'open':
-      return until.end === undefined
-        ? openTarget(build, piece, part, { from: 'start' })
-        : { rows: lastSide(part) === until.end ? 0 : 1 };
+      return until.only && until.end !== undefined
+        ? { rows: lastSide(part) === until.end ? 0 : 1 }
+        : openTarget(build, piece, part, { ...until, from: 'start' });
   }
 }
 
@@ -173,16 +173,24 @@ export function roundTo(part: PartBuild, exact: number, end: Side | undefined): 
   return exact >= near ? near + 1 : near - 1;
 }
 
+/** Where nobody knows how long the other piece is, she lays one against the other. */
 function sameLength(
   build: Build,
+  piece: PieceBuild,
   part: PartBuild,
   until: Extract<Until, { is: 'same length' }>,
 ): Target | undefined {
   const other = pieceNamed(build, until.piece);
-  if (!other) return undefined;
-  const mark = until.to === undefined ? undefined : markOf(other, until.to);
+  const mark = until.to === undefined ? undefined : other && markOf(other, until.to);
   // straight shoulders are where the other piece is bound off
-  if (until.to !== undefined && until.to !== 'shoulder' && mark === undefined) return undefined;
+  const known = until.to === undefined || until.to === 'shoulder' || mark !== undefined;
+  if (!other || !known) {
+    const less = until.lessRows ?? until.lessMm;
+    const { end } = until;
+    return less === undefined
+      ? openTarget(build, piece, part, { from: 'start', ...(end && { end }) })
+      : undefined;
+  }
   const target =
     mark?.rows ??
     Math.max(0, ...other.parts.map((one) => one.baseRows + one.rows.length - closing(one, until.to)));

@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  isWord,
   peek,
   peekWord,
   sees,
@@ -43,6 +44,7 @@ const readFor = (c: Cursor): Until | undefined =>
       takes(c, 'more', 'deep');
       // 'for 9 in, from the first binding off'
       const from = readFrom(c) ?? attempt(c, () => (takes(c, ',') ? readFrom(c) : undefined));
+      skipOrSo(c);
       return { is: 'length', mm, from: from ?? 'here', ...ending(c) };
     }
     const n = takeNumber(c);
@@ -67,6 +69,7 @@ function readTill(c: Cursor): Until | undefined {
   // 'work as high as back'
   if (seesPhrase(c, 'as high|long|deep as')) return readSameLength(c);
   if (!takes(c, 'until', 'to', 'when', 'once', 'after')) return undefined;
+  takes(c, 'to');
   takes(c, 'the', 'there', 'your', 'you');
   const count = readCountEnd(c);
   if (count) return count;
@@ -157,7 +160,9 @@ const readMeasured = (c: Cursor): Until | undefined =>
     while (
       takeAnyPhrase(c, 'from the? beg|start|beginning') ||
       seesOne(c, 'what is measured') ||
-      seesOne(c, 'beside what is measured')
+      seesOne(c, 'beside what is measured') ||
+      // whatever she knits: 'until apron measures'
+      (peek(c)?.kind === 'word' && isWord(peek(c, 1), 'measures'))
     ) {
       if (took(c, 'beg', 'start', 'beginning')) continue;
       what.push(peekWord(c));
@@ -171,28 +176,43 @@ const readMeasured = (c: Cursor): Until | undefined =>
     takes(c, 'in');
     takes(c, 'long', 'deep', 'length', 'all', 'total', 'high', 'wide');
     const from = early ?? readFrom(c) ?? fromMeasured(what);
-    takeAnyPhrase(
-      c,
-      'or length desired|required',
-      ',? or any? desired|des|required length to|until? the? back? of? underarm|armhole|neck|shoulder',
-      ',? or any? desired|des|required length from? start|beg? to? underarm|armhole?',
-      ',? or until you run out of yarn',
-      'or as long as you want|like|wish to the? underarm',
-      'or as long as you want|like|wish',
-      'or as long as desired',
-      'or to length desired',
-      ',? measured|measuring from the? cast -? on edge',
-      ',? measured|measuring from the? beg|start',
-    );
+    skipOrSo(c);
     skipStraightUp(c);
     return { is: 'length', mm, from, ...ending(c) };
+  });
+
+/** ', or any desired length to underarm', 'or until you run out of yarn': it is hers to say so. */
+export const skipOrSo = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, ',', '(');
+    if (!takes(c, 'or')) return false;
+    let hers = false;
+    for (; c.at < c.end && !sees(c, ',', '.', ';', ':', ')'); takeTo(c, c.at + 1)) {
+      if (peek(c)?.kind === 'number') return false;
+      hers ||= seesOne(c, 'as she likes') || sees(c, 'length', 'yarn');
+    }
+    takes(c, ')');
+    return hers;
+  });
+
+/** 'until strip goes round the neck', 'until it fits': an end that is seen, and no count and no row. */
+export const readSeenEnd = (c: Cursor): Until | undefined =>
+  attempt(c, () => {
+    if (!takes(c, 'until')) return undefined;
+    let seen = false;
+    for (; c.at < c.end && !sees(c, ',', '.', ';', '('); takeTo(c, c.at + 1)) {
+      const word = peek(c)?.kind === 'word' || peek(c)?.value === 1;
+      if (!word || seesOne(c, 'no end that is seen')) return undefined;
+      seen ||= seesOne(c, 'end that is seen');
+    }
+    return seen ? { is: 'open', ...ending(c) } : undefined;
   });
 
 /** '…, measuring straight up from the bound off sts': how it is measured changes nothing. */
 const skipStraightUp = (c: Cursor): boolean =>
   attempt(c, () => {
     takes(c, ',', '(');
-    if (!takeAnyPhrase(c, 'measured|measuring? straight up?', 'straight up')) return false;
+    if (!takeAnyPhrase(c, 'measured|measuring straight? up?', 'straight up')) return false;
     for (let far = 0; far < 16 && c.at < c.end && !sees(c, ',', '.', ';', ')'); far += 1) takeTo(c, c.at + 1);
     takes(c, ')');
     return true;

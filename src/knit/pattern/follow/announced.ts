@@ -1,0 +1,57 @@
+import { fault } from '../../fault.ts';
+import type { Said } from '../say/statement.ts';
+import type { Build, PartBuild } from './build/build.ts';
+import { makesRows } from './makes-rows.ts';
+
+/** What may stand among rows that are spelled out. */
+const SPELLED: ReadonlySet<Said['statement']['is']> = new Set([
+  'row',
+  'repeat rows',
+  'note',
+  'named rows',
+  'next side',
+  'needle',
+  'yarn',
+  'stated',
+  'star',
+  'stars',
+]);
+
+export const rowsSince = (part: PartBuild): (() => number) => {
+  const from = part.rows.length;
+  return () => part.rows.length - from;
+};
+
+/** 'Work 10 rows as follows:' and then two rows: whether they are worked again nobody says. */
+export function tellAnnounced(build: Build, next?: Said['statement']): void {
+  const { announced } = build;
+  if (announced === undefined || (next && SPELLED.has(next.is))) return;
+  build.announced = undefined;
+  const worked = announced.made();
+  if (worked === announced.rows) return;
+  announced.note.faults.push({
+    ...fault('rows already worked', { workedRows: worked, rows: announced.rows }),
+    at: { line: announced.line },
+  });
+}
+
+/** 'Divide for fronts and back.' and then rows on all the stitches: nobody has said who is worked. */
+export function tellDivides(build: Build, statement: Said['statement']): void {
+  const { divides, part } = build;
+  const { is } = statement;
+  if (divides === undefined || !(makesRows(statement) || is === 'hold' || is === 'work on')) return;
+  build.divides = undefined;
+  if (divides.part !== part || part.gap || !WHOLE_ROWS.has(is)) return;
+  const { note, here } = divides;
+  const { line, column } = here.said;
+  if (here.span) note.unread.push({ ...here.span, words: here.words, rows: 0, after: part.live });
+  note.faults.push({ ...fault('stitch or repeat expected', { column }), at: { line, column } });
+}
+
+const WHOLE_ROWS: ReadonlySet<Said['statement']['is']> = new Set([
+  'even',
+  'rows',
+  'shape',
+  'evenly',
+  'repeat rows',
+]);
