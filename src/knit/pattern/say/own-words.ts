@@ -88,7 +88,10 @@ export function ownWords(
       likeAnother(cursorOver(tokens, first, sentence.to)),
     asks: asksForWork(cursorOver(tokens, sentence.from, sentence.to)),
     bids: bidsWork(cursorOver(tokens, sentence.from, sentence.to)),
-    short: sentence.to - sentence.from <= 9 && (tokens[sentence.from]?.capital ?? false),
+    short:
+      sentence.to - sentence.from <= 9 &&
+      (tokens[sentence.from]?.capital ?? false) &&
+      !inOnePiece(cursorOver(tokens, sentence.from)),
     rows: Math.min(MOST_OWN_ROWS, label ? labelled(label) : rowsSaid(c)),
     open: isOpen(c),
     line,
@@ -167,11 +170,13 @@ const worksOtherSide = (c: Cursor): boolean =>
     .slice(c.at, c.end)
     .some((token, i, all) => isWord(token, 'other') && isWord(all[i + 1], 'side', 'shoulder', 'edge'));
 
+/** 'Work in one piece to the armholes.' */
+const inOnePiece = (c: Cursor): boolean => seesPhrase(c, 'work|worked|k in 1 piece');
+
 /** Whether a sentence begins as an order to knit and says how many, or casts stitches on. */
 function asksForWork(c: Cursor): boolean {
   if (castsOnSomewhere(c)) return true;
-  // 'Work in one piece to the armholes.'
-  if (seesPhrase(c, 'work|worked|k in 1 piece')) return false;
+  if (inOnePiece(c)) return false;
   while (takes(c, 'then', 'now', 'and', ',', '*', '-')) {
     // what leads up to it
   }

@@ -156,6 +156,23 @@ Bind off.
   > = gauge stitches 22, rows 30, fabric stocking
   > = Back, back, 1 to make, lines 4 5
   > =   body from {castOn 20}, RS: 12 stocking 4 mm (length {id 'back/1', open false, mm 40, from here}); bind off
+
+### one piece to the armholes
+JACKET
+  > heading
+Work in one piece until armholes.
+  > talk
+Cast on 20 sts.
+  > →20
+Work 2 rows in garter st.
+  > 20 Jacket/body 1 RS knit · WS knit
+Work until armholes measure 4 cm straight above the bound-off sts.
+  > 20 as long as she likes: 2 rows Jacket/body 3 RS knit · WS knit
+Bind off.
+  > 20→0 Jacket/body 5 RS bind off all sts in pattern (0)
+  > = Jacket, other, 1 to make, lines 4 5 6
+  > =   body from {castOn 20}, RS: 2 garter 4 mm; 2 garter 4 mm (length {id 'jacket/1', open, mm 40, from armhole}); bind off
+
     `),
   )('$title', expectAnnotated);
 });

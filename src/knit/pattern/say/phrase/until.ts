@@ -212,7 +212,7 @@ export const readSeenEnd = (c: Cursor): Until | undefined =>
 const skipStraightUp = (c: Cursor): boolean =>
   attempt(c, () => {
     takes(c, ',', '(');
-    if (!takeAnyPhrase(c, 'measured|measuring straight? up?', 'straight up')) return false;
+    if (!takeAnyPhrase(c, 'measured|measuring? straight up?', 'measured|measuring')) return false;
     for (let far = 0; far < 16 && c.at < c.end && !sees(c, ',', '.', ';', ')'); far += 1) takeTo(c, c.at + 1);
     takes(c, ')');
     return true;
