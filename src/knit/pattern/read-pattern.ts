@@ -62,6 +62,8 @@ export interface ReadLine {
   readonly countedBy?: CountedBy;
   /** she said herself what was not understood of it: '[6 rows, 24 sts]' behind it */
   readonly mended: boolean;
+  /** the line of one that was not understood, where all that is wrong with this one follows from it */
+  readonly follows?: number;
   /** its sentences that she may say something of herself, in order */
   readonly unread: readonly Unread[];
 }
@@ -211,6 +213,7 @@ function readLine(line: Line, note: LineNotes, made: ReadonlyMap<number, MadeByL
     ...(note.countedBy === undefined ? {} : { countedBy: note.countedBy }),
     mended: note.mended,
     unread: note.unread,
+    ...(note.follows !== undefined && note.following === note.faults.length ? { follows: note.follows } : {}),
   };
 }
 

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { answerCount, changeLines, settle } from '../../app/drafts/pattern/reader.ts';
+import { isToLookAt } from '../../app/drafts/pattern/to-look-at.ts';
 import type { ReadLine } from '../../knit/pattern/read-pattern.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
@@ -13,7 +14,7 @@ import { Counts, Rows } from './read-rows.tsx';
 /** One line of the text, and beside it the rows it makes with the count after each, or what is wrong with it. */
 export function LineCard({ line }: { readonly line: ReadLine }) {
   const [changing, setChanging] = useState(false);
-  const wrong = line.faults.length > 0 || line.asksCount;
+  const wrong = isToLookAt(line);
   return (
     <li
       class={`pattern-line pattern-line-${line.kind.replace(' ', '-')}${wrong ? ' pattern-line-wrong' : ''}`}
@@ -54,6 +55,7 @@ export function LineCard({ line }: { readonly line: ReadLine }) {
           {say('pattern.countedBy', { count: line.countedBy.stitches, line: line.countedBy.line })}
         </p>
       )}
+      {line.follows !== undefined && <p>{say('pattern.follows', { line: line.follows })}</p>}
       {line.unread.map((one) => (
         <Mend key={`${one.line} ${one.column}`} line={line} one={one} />
       ))}

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { makeGarment } from '../../app/drafts/pattern/make-garment.ts';
 import { read } from '../../app/drafts/pattern/reader.ts';
+import { isToLookAt } from '../../app/drafts/pattern/to-look-at.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { ReadPattern } from '../../knit/pattern/read-pattern.ts';
@@ -61,7 +62,7 @@ function unmakable({ pieces }: ReadPattern): string | undefined {
 }
 
 function Sum({ found }: { readonly found: ReadPattern }) {
-  const toLookAt = found.lines.filter(({ faults, asksCount }) => faults.length > 0 || asksCount).length;
+  const toLookAt = found.lines.filter(isToLookAt).length;
   return (
     <p class="pattern-sum" role="status">
       <span>{say('pattern.pieces', { count: found.pieces.length })}</span>

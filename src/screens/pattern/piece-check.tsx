@@ -1,3 +1,4 @@
+import { isToLookAt } from '../../app/drafts/pattern/to-look-at.ts';
 import type { ReadPattern, ReadPiece } from '../../knit/pattern/read-pattern.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { Icon } from '../../ui/icon/icon.tsx';
@@ -49,7 +50,7 @@ const saysPart = (part: PlannedPart): string =>
 function ToLookAt({ piece, found }: { readonly piece: ReadPiece; readonly found: ReadPattern }) {
   const count = piece.lines.filter((at) => {
     const line = found.lines[at];
-    return line !== undefined && (line.faults.length > 0 || line.asksCount);
+    return line !== undefined && isToLookAt(line);
   }).length;
   if (count === 0) return null;
   return (

@@ -57,7 +57,9 @@ export const words: Translation<typeof english> = {
     other:
       'Eine Länge: nach der Maschenprobe {count} Reihen. Beim Stricken sagst du, wann sie lang genug ist.',
   },
-  openLength: 'Eine Länge, zu der keine Reihenzahl bekannt ist: beim Stricken zählst du weiter, bis sie lang genug ist.',
+  openLength:
+    'Eine Länge, zu der keine Reihenzahl bekannt ist: beim Stricken zählst du weiter, bis sie lang genug ist.',
+  follows: 'Das folgt aus Zeile {line}: kläre zuerst jene.',
   ownWords: 'Nicht verstanden: bleibt mit diesen Worten im Plan.',
   asYouSay: 'Wie du sagst: bleibt mit diesen Worten im Plan.',
   rowsOfIt: 'So viele Reihen',

@@ -53,6 +53,7 @@ export const words = {
     other: 'A length: {count} rows by the [gauge]. While knitting you say when it is long enough.',
   },
   openLength: 'A length of which no rows are known: while knitting you count on until it is long enough.',
+  follows: 'This follows from line {line}: mend that one first.',
   ownWords: 'Not understood: stays in the plan in these words.',
   asYouSay: 'As you say: stays in the plan in these words.',
   rowsOfIt: 'Rows that it is',

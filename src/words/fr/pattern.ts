@@ -57,7 +57,9 @@ export const words: Translation<typeof english> = {
     other:
       'Une longueur : {count} rangs d’après l’échantillon. En tricotant, vous dites quand c’est assez long.',
   },
-  openLength: 'Une longueur dont le nombre de rangs n’est pas connu : en tricotant, vous comptez jusqu’à ce que ce soit assez long.',
+  openLength:
+    'Une longueur dont le nombre de rangs n’est pas connu : en tricotant, vous comptez jusqu’à ce que ce soit assez long.',
+  follows: 'Cela découle de la ligne {line} : corrigez celle-là d’abord.',
   ownWords: 'Pas compris : reste dans le plan en ces mots.',
   asYouSay: 'Comme vous le dites : reste dans le plan en ces mots.',
   rowsOfIt: 'Rangs que cela fait',

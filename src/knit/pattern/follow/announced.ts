@@ -1,6 +1,8 @@
-import { fault } from '../../fault.ts';
+import { type Fault, type FaultCode, fault } from '../../fault.ts';
+import type { Flow } from '../say/flow.ts';
 import type { Said } from '../say/statement.ts';
 import type { Build, PartBuild } from './build/build.ts';
+import type { LineNotes } from './build/notes.ts';
 import { makesRows } from './makes-rows.ts';
 
 /** What may stand among rows that are spelled out. */
@@ -55,3 +57,32 @@ const WHOLE_ROWS: ReadonlySet<Said['statement']['is']> = new Set([
   'evenly',
   'repeat rows',
 ]);
+
+/** What a sentence that was not understood brings about in good ones behind it. */
+const FOLLOWING: ReadonlySet<FaultCode> = new Set<FaultCode>([
+  'nothing on the needle',
+  'nothing rests',
+  'stitches left over',
+  'not enough stitches',
+  'repeat does not come out',
+  'count contradicts',
+  'bound off too many',
+  'no rows to repeat',
+]);
+
+/** Faults of a piece behind a sentence that was not understood follow from it, until a count shows that all is well. */
+export function noteFollowing(build: Build, found: readonly Fault[], note: LineNotes, one: Flow): void {
+  const { piece, pending, unreadAt } = build;
+  if (found.length === 0) return;
+  const line = one.is === 'own words' ? one.from : one.said.line;
+  if (
+    unreadAt !== undefined &&
+    unreadAt.piece === piece &&
+    unreadAt.pending === pending &&
+    unreadAt.note !== note &&
+    found.every(({ code }) => FOLLOWING.has(code))
+  ) {
+    note.follows ??= unreadAt.line;
+    note.following += found.length;
+  } else if (one.is !== 'own words' || !one.beside) build.unreadAt = { piece, pending, note, line };
+}

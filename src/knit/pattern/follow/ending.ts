@@ -2,6 +2,7 @@ import type { Fault } from '../../fault.ts';
 import type { Statement } from '../say/statement.ts';
 import type { Build, PartBuild, PieceBuild } from './build/build.ts';
 import { endDiffers } from './build/end-differs.ts';
+import { makeWrittenRow } from './build/make-row.ts';
 import { evenRows } from './build/run-rows.ts';
 import { lastSide } from './build/target.ts';
 import { wantSide } from './build/want-side.ts';
@@ -20,5 +21,9 @@ export function doEnding(
   if (differs === undefined) return undefined;
   const before = build.recent.at(-1)?.statement.is;
   if (part.rows.at(-1)?.kind === 'stretch' && wantSide(build, part, lastSide(part))) return undefined;
+  // 'rep these 2 rows until 24 sts remain, ending with a purl row': the other one of them once more
+  const other = part.rows.at(-2);
+  if (before === 'repeat rows' && other?.items && other.before === other.after)
+    return makeWrittenRow(build, part, other.items);
   return before === 'shape' || before === 'repeat named' ? evenRows(build, part, 1, 'even') : differs;
 }

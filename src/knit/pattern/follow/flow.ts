@@ -2,7 +2,7 @@ import { type Fault, type FaultCode, fault } from '../../fault.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Flow } from '../say/flow.ts';
 import type { Said } from '../say/statement.ts';
-import { rowsSince, tellAnnounced, tellDivides } from './announced.ts';
+import { noteFollowing, rowsSince, tellAnnounced, tellDivides } from './announced.ts';
 import { joinMeanwhile } from './at-the-same-time.ts';
 import type { Build, PartBuild } from './build/build.ts';
 import { compare } from './build/compare.ts';
@@ -11,7 +11,7 @@ import { fullNow } from './build/full.ts';
 import { makeOwnRow } from './build/make-row.ts';
 import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
-import { countAfter, noteCount } from './build/uncounted.ts';
+import { closesGapByRow, countAfter, noteCount } from './build/uncounted.ts';
 import { tellHoles } from './buttonholes.ts';
 import { makesRows } from './makes-rows.ts';
 import { closePiece } from './other-side.ts';
@@ -76,14 +76,17 @@ export function runFlow(
 
 /** What she may mend by saying how many rows it is: each sentence once, with the rows that it was taken for. */
 function noteUnread(
-  { part }: Build,
+  build: Build,
   one: Flow,
   note: LineNotes,
   had: { readonly faults: number; readonly part: PartBuild | undefined; readonly rows: number },
 ): void {
+  const { part } = build;
   const { span } = one;
   const mended = one.is === 'own words' && one.mended;
-  if (!mended && note.faults.slice(had.faults).every(({ code }) => NOTICES.has(code))) return;
+  const found = note.faults.slice(had.faults);
+  noteFollowing(build, found, note, one);
+  if (!mended && found.every(({ code }) => NOTICES.has(code))) return;
   if (span === undefined) return;
   const at = note.unread.findIndex(({ line, column }) => line === span.line && column === span.column);
   const made = (part?.rows.length ?? 0) - (part === had.part ? had.rows : 0);
@@ -245,10 +248,13 @@ function tell(
   rowFailed: boolean,
 ): void {
   const { said } = here;
+  const { part } = build;
+  const { statement } = said;
+  if (rowFailed && part && statement.is === 'row' && closesGapByRow(build, part, statement.items, said.line))
+    return;
   note.faults.push({ ...found, at: { line: said.line, column: said.column, ...found.at } });
   if (!rowFailed || NOTICES.has(found.code)) return;
   // a row that does not come out stays in the plan with the count that the text states
-  const { part } = build;
   if (!part || isDone(part)) return;
   makeOwnRow(build, part, here.words, countAfter(build, part, here, said.stated));
   forgetRows(build, part, said, here.words);

@@ -24,7 +24,10 @@ export function doHold(
   const waiting = restingBeside(piece, part);
   if (
     waiting.length > 0 &&
-    (said.which === 'rest' || said.which === 'first' || said.stitches === waiting[0]?.stitches) &&
+    (said.which === 'rest' ||
+      said.which === 'first' ||
+      said.which === 'last' ||
+      said.stitches === waiting[0]?.stitches) &&
     part.rows.length <= 1
   ) {
     return heldCount(piece, said.stitches, part);

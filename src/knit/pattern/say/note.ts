@@ -41,7 +41,7 @@ export const readNote = (c: Cursor): Statement | undefined =>
       takeAnyPhrase(
         c,
         'place|put|mark a|the|1|each marker|end',
-        'place|put marker',
+        'place|put|placing marker',
         'mark each|center|both',
         'tie a marker',
         'mark',
@@ -56,7 +56,7 @@ export const readNote = (c: Cursor): Statement | undefined =>
     if (word === 'finishing' && seesPhrase(c, 'finishing with|on|after|at')) return undefined;
     if (word === 'join' && !seesPhrase(c, 'join seam|shoulder|side|right|left|sleeve|back|front'))
       return undefined;
-    if (word === 'to' && !seesPhrase(c, 'to make|finish|fit')) return undefined;
+    if (word === 'to' && !seesPhrase(c, 'to make|mark|finish|fit')) return undefined;
     if (word === 'when' && !seesPhrase(c, 'when knitting|working')) return undefined;
     // 'Sizes S and M only: work 8 rows': for some that nobody named
     if ((word === 'size' || word === 'sizes') && onlyFor(c)) return undefined;
@@ -85,9 +85,14 @@ const takeDivides = (c: Cursor): boolean =>
       )
     )
       return false;
-    while (peek(c)?.kind === 'word' && !seesOne(c, 'beginning of an order')) takeTo(c, c.at + 1);
+    while (
+      peek(c)?.kind === 'word' &&
+      !seesOne(c, 'beginning of an order') &&
+      !seesOne(c, 'beginning of a label')
+    )
+      takeTo(c, c.at + 1);
     takes(c, ':', '-');
-    return c.at >= c.end;
+    return c.at >= c.end || (seesOne(c, 'beginning of a label') && peek(c)?.capital === true);
   });
 
 /** 'Make another sleeve the same', 'work a second piece in same way': one more of what was made. */

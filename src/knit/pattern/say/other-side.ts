@@ -20,7 +20,7 @@ const MATCHING = [
 export const readOtherSide = (c: Cursor, before: readonly Said[] = []): Statement | undefined =>
   attempt(c, () => {
     const verb = takes(c, 'complete', 'work', 'finish', 'k', 'completing', 'make', 'shape');
-    takes(c, 'the');
+    takes(c, 'the', 'in');
     takes(c, 'rem');
     const other = takes(c, 'other', 'opposite', 'left', 'right', 'this') || takeSecond(c);
     const what = takes(

@@ -1,11 +1,13 @@
 import {
   attempt,
   type Cursor,
+  peek,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
+  takeTo,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import { readFacing, skipFacing } from './phrase/facing.ts';
@@ -41,6 +43,8 @@ function rejoined(c: Cursor): number | 'some' | undefined {
     takeAnyPhrase(c, 'and? rejoin|join|attach yarn');
     return 'some';
   }
+  const held = heldSts(c);
+  if (held !== undefined) return held;
   if (takes(c, 'return', 'returning', 'go') || seesPhrase(c, 'to rem|other|the')) {
     takes(c, 'back');
     return takes(c, 'to') ? remaining(c) : undefined;
@@ -61,6 +65,19 @@ function rejoined(c: Cursor): number | 'some' | undefined {
   }
   return undefined;
 }
+
+/** 'Place held 8 sts of right shoulder on needle and reattach yarn' */
+const heldSts = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    if (!takePhrase(c, 'sl|place|put|return|transfer the? held|rem')) return undefined;
+    const n = takeNumber(c);
+    if (n === undefined || !Number.isSafeInteger(n) || !takePhrase(c, STS)) return undefined;
+    takeAnyPhrase(c, 'of|for the? left|right|first|second|other? shoulder|front|side|back');
+    if (!takePhrase(c, 'back? on|onto|to the? needle')) return undefined;
+    if (takeAnyPhrase(c, 'and|, rejoin|join|attach|reattach'))
+      while (peek(c)?.kind === 'word' && !readFacing(c)) takeTo(c, c.at + 1);
+    return n;
+  });
 
 export function remaining(c: Cursor): number | 'some' {
   takes(c, 'the', 'inner', 'inside', 'neck', 'end');

@@ -23,10 +23,14 @@ export const ON_HOLDER = [
 export const readHold = (c: Cursor): ReadItem | undefined =>
   attempt(c, () => {
     if (!takes(c, 'place', 'put', 'sl', 'leave', 'transfer', 'keep', 'move')) return undefined;
-    const worked = attempt(c, () => takesWorked(c) && takeHolder(c));
+    const centre = centreWorked(c);
+    const worked = attempt(c, () => {
+      const of = takesWorked(c);
+      return of !== undefined && takeHolder(c) ? { of: of || centre } : undefined;
+    });
     if (worked) {
       skipManner(c);
-      return { item: { is: 'parting' } };
+      return { item: { is: 'parting', ...(worked.of > 0 && { of: worked.of }) } };
     }
     const all = takeAnyPhrase(
       c,
@@ -52,13 +56,20 @@ export const readHold = (c: Cursor): ReadItem | undefined =>
   });
 
 /** 'place them on a holder', 'slip these 25 sts to a holder', and 'place on holder' behind what was worked. */
-function takesWorked(c: Cursor): boolean {
+function takesWorked(c: Cursor): number | undefined {
   if (takes(c, 'them', 'these', 'those')) {
-    readCount(c);
+    const n = readCount(c);
     takeSts(c);
-    return true;
+    return n ?? 0;
   }
-  return seesPhrase(c, 'on|onto|upon');
+  return seesPhrase(c, 'on|onto|upon') ? 0 : undefined;
+}
+
+/** 'k center 20 sts and | place on a holder': so many of the stitches before it; 0 where it is none in the middle. */
+function centreWorked({ tokens, at }: Cursor): number {
+  const before = tokens.slice(Math.max(0, at - 6), at - 1);
+  const n = before.filter(({ kind }) => kind === 'number').at(-1)?.value ?? 0;
+  return before.some(({ word }) => word === 'center') ? n : 0;
 }
 
 function takeHolder(c: Cursor): boolean {

@@ -59,7 +59,7 @@ const table = {
   'closes a round': 'rnd ring circle twist twisting twisted circularly',
   'as she likes': 'want like wish desire desired need prefer required wanted',
   'end that is seen':
-    'goes go reaches reach reached fits fit meets meet covers cover matches long wide deep',
+    'measures goes go reaches reach reached fits fit meets meet covers cover matches long wide deep',
   // what ends within a row, or by a count, or is an order
   'no end that is seen':
     'st sts end row rows marker m last next gap bind cast bo co dec inc k p sl tog turn rep work cont rem remain remains left over',
@@ -120,7 +120,8 @@ const table = {
   'whole on either side':
     'sleeve sleeves cuff cuffs mitten mittens mitt mitts sock socks bootie booties leg legs pocket pockets wristlet wristlets',
   'half of a piece': 'side half shoulder',
-  'whose stitches': 'first second right left other one 1 the of and neck neckline armhole back front shoulder side half',
+  'whose stitches':
+    'first second right left other one 1 the of and neck neckline armhole back front shoulder side half',
   'side of a neck': 'side shoulder',
   'how many in a heading': 'make knit work cut',
   'says how many': 'make both knit alike work',

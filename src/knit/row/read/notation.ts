@@ -43,8 +43,8 @@ export type Item =
     }
   /** the rest of the row is not worked now */
   | { readonly is: 'turn' }
-  /** 'k22, place these sts on a holder, …': what was worked before it waits apart from what comes after */
-  | { readonly is: 'parting' };
+  /** 'k22, place these sts on a holder, …': what was worked before it waits apart from what comes after; `of`: so many of it */
+  | { readonly is: 'parting'; readonly of?: number };
 
 export type Goal =
   /** until so many stitches are left on the left needle */

@@ -187,7 +187,7 @@ export const readOfNext = (c: Cursor): number | undefined =>
 /** 'k until there are 10 sts on right needle', said after stitches were bound off. */
 const readOnRightNeedle = (c: Cursor): number | undefined =>
   attempt(c, () => {
-    if (takePhrase(c, 'until there are')) {
+    if (takeAnyPhrase(c, 'until there are', 'until you have')) {
       const n = takeWhole(c);
       if (
         n !== undefined &&

@@ -77,17 +77,16 @@ Cast on 20 sts.
 Work in st st until 2 rows less than left front.
   > 20 Sleeve/body 1 RS knit · [WS purl · RS knit] ×18
 Work even until same length as hood.
-  > own words 20 asks the count as long as she likes: 1 rows Sleeve/body 38 WS work in pattern 'Work even until same length as hood'
-  > ✗ stitch or repeat expected @19:11 column 11
+  > 20 as long as she likes: 3 rows Sleeve/body 38 WS purl · RS knit · WS purl
 Work even until same length as left front to armhole.
-  > 20 as long as she likes: 2 rows Sleeve/body 39 RS work in pattern · WS work in pattern
+  > 20 as long as she likes: 2 rows Sleeve/body 41 RS knit · WS purl
   > = gauge stitches 20, rows 25
   > = Left front, left front, 1 to make, lines 3 4 5 6 7 8 9
   > =   body from {castOn 20}, RS: 10 stocking 4 mm (length {id 'left front/1', open false, mm 40, endSide WS, from start}); 11 stocking 4 mm (length {id 'left front/2', open false, mm 80, endSide RS, from start}); 5 stocking 4 mm; 5 stocking 4 mm (length {id 'left front/3', open false, mm 20, endSide RS, from here}); 6 stocking 4 mm (length {id 'left front/4', open false, mm 20, endSide RS, from here}); 1 stocking 4 mm (length {id 'left front/5', open false, mm 100, from start}); bind off
   > = Right front, right front, 1 to make, lines 12 13 14 15
   > =   body from {castOn 20}, RS: 11 stocking 4 mm (length {id 'right front/1', open false, mm 40, endSide RS, from start}); 9 stocking 4 mm (length {id 'right front/2', open false, mm 80, endSide WS, from start}); 19 stocking 4 mm; bind off
   > = Sleeve, sleeve, 1 to make, lines 18 19 20
-  > =   body from {castOn 20}, RS: 37 stocking 4 mm; 1 stocking 4 mm (own words 1, length {id 'sleeve/1', open, from here}); 2 pattern in stocking 4 mm (length {id 'sleeve/2', open, from start}); hold
+  > =   body from {castOn 20}, RS: 37 stocking 4 mm; 3 stocking 4 mm (length {id 'sleeve/1', open, from start}); 2 stocking 4 mm (length {id 'sleeve/2', open, from start}); hold
 
 ### a row that is parted by a turn, and what brings it together again
 Cast on 60 sts.

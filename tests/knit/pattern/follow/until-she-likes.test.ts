@@ -102,8 +102,7 @@ Work even until piece measures 1 cm less than back to armhole.
 Work even until same length as back to neck.
   > 8 as long as she likes: 3 rows Sleeves/body 8 WS purl · RS knit · WS purl
 Work even until same length as hood.
-  > own words 8 asks the count as long as she likes: 1 rows Sleeves/body 11 RS work in pattern 'Work even until same length as hood'
-  > ✗ stitch or repeat expected @15:11 column 11
+  > 8 as long as she likes: 2 rows Sleeves/body 11 RS knit · WS purl
 LEFT SLEEVE
   > heading 8
 Cast on 8 sts.
@@ -115,18 +114,18 @@ SECOND SLEEVE
 Cast on 8 sts.
   > 8
 Work in garter st until same length as first sleeve.
-  > 8 Second sleeve/body 1 RS knit · [WS knit · RS knit] ×5
+  > 8 Second sleeve/body 1 RS knit · [WS knit · RS knit] ×5 · WS knit
   > = gauge stitches 20, rows 28
   > = Back, back, 1 to make, lines 3 4 5
   > =   body from {castOn 8}, RS: 16 stocking 4 mm; hold
   > = Front, front, 1 to make, lines 8 9
   > =   body from {castOn 8}, RS: 16 stocking 4 mm; hold
   > = Sleeves, sleeve, 2 to make, lines 12 14 15
-  > =   body from {castOn 8}, RS: 7 stocking 4 mm; 3 stocking 4 mm (length {id 'sleeves/1', open, from start}); 1 stocking 4 mm (own words 1, length {id 'sleeves/2', open, from here}); hold
+  > =   body from {castOn 8}, RS: 7 stocking 4 mm; 3 stocking 4 mm (length {id 'sleeves/1', open, from start}); 2 stocking 4 mm (length {id 'sleeves/2', open, from start}); hold
   > = Left sleeve, sleeve, 1 to make, lines 18
   > =   body from {castOn 8}, RS: 11 stocking 4 mm; hold
   > = Second sleeve, sleeve, 1 to make, lines 21
-  > =   body from {castOn 8}, RS: 11 garter 4 mm; hold
+  > =   body from {castOn 8}, RS: 12 garter 4 mm; hold
 
 ### the length of another piece, without a gauge
 BACK

@@ -27,6 +27,15 @@ export interface Build {
   readonly begun: PieceBuild[];
   /** how many pieces are called so, or begin with these words */
   readonly namesTaken: Map<string, number>;
+  /** the sentence that was not understood last, and the piece in which it stands */
+  unreadAt:
+    | {
+        readonly piece: PieceBuild | undefined;
+        readonly pending: PieceHeading | undefined;
+        readonly note: LineNotes;
+        readonly line: number;
+      }
+    | undefined;
   /** more than a garment can have: what follows is not read */
   full: boolean;
   piece: PieceBuild | undefined;

@@ -24,7 +24,13 @@ export function compare(build: Build, stated: number, note: LineNotes, said: Sai
     sets.push(
       ...(piece?.resting.filter((one) => one.parent === part.parent).map((one) => one.stitches) ?? []),
     );
-  if (closesGap(build, part, stated, said.line) || sets.includes(stated)) return;
+  const uncounted = part.uncounted;
+  if (closesGap(build, part, stated, said.line)) return;
+  if (sets.includes(stated)) {
+    // all came out as it should
+    if (uncounted === undefined) build.unreadAt = undefined;
+    return;
+  }
   if (build.meanwhile.length > 0) {
     build.later.push(() => {
       if (build.part === part) contradict(stated, part.live, note, said);

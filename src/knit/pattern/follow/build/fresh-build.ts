@@ -37,6 +37,7 @@ export function freshBuild({ gauge, needle = 4, stretches = {}, counts = noCount
     stripes: undefined,
     striped: undefined,
     announced: undefined,
+    unreadAt: undefined,
     divides: undefined,
     told: undefined,
     title: undefined,

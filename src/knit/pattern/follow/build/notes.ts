@@ -26,6 +26,9 @@ export interface LineNotes {
   countedBy: CountedBy | undefined;
   mended: boolean;
   readonly unread: Unread[];
+  /** the line of a sentence that was not understood, from which so many of its faults follow */
+  follows: number | undefined;
+  following: number;
   kind: LineKind | undefined;
   before: number | undefined;
   after: number | undefined;
@@ -38,6 +41,8 @@ export const freshNotes = (): LineNotes => ({
   countedBy: undefined,
   mended: false,
   unread: [],
+  follows: undefined,
+  following: 0,
   kind: undefined,
   before: undefined,
   after: undefined,

@@ -97,9 +97,12 @@ function cutsIn(items: readonly Item[], live: number): number[] {
     const settled =
       taken === undefined ? undefined : settle(before, { stitches: counted ?? live, markers: [] });
     if (taken === undefined || taken < 1 || !settled?.ok) return [];
-    return [
-      expandRow(settled.value.steps, counted ?? live).reduce((sum, work) => sum + stitches[work].makes, 0),
-    ];
+    const made = expandRow(settled.value.steps, counted ?? live).reduce(
+      (sum, work) => sum + stitches[work].makes,
+      0,
+    );
+    const { of = made } = item;
+    return of < made ? [made - of, made] : [made];
   });
 }
 

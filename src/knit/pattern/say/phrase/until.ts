@@ -200,12 +200,15 @@ export const readSeenEnd = (c: Cursor): Until | undefined =>
   attempt(c, () => {
     if (!takes(c, 'until')) return undefined;
     let seen = false;
+    let like = false;
     for (; c.at < c.end && !sees(c, ',', '.', ';', '('); takeTo(c, c.at + 1)) {
       const word = peek(c)?.kind === 'word' || peek(c)?.value === 1;
-      if (!word || seesOne(c, 'no end that is seen')) return undefined;
+      // 'the same length as the 30 sts that were bound off'
+      like ||= seesPhrase(c, 'same length|width|size as');
+      if (!like && (!word || seesOne(c, 'no end that is seen'))) return undefined;
       seen ||= seesOne(c, 'end that is seen');
     }
-    return seen ? { is: 'open', ...ending(c) } : undefined;
+    return seen || like ? { is: 'open', ...ending(c) } : undefined;
   });
 
 /** '…, measuring straight up from the bound off sts': how it is measured changes nothing. */

@@ -1,0 +1,178 @@
+import { describe, it } from 'vitest';
+import { annotatedIn, expectAnnotated } from './annotated.ts';
+
+/** Wordings of our own after those that leaflets and pages use. */
+describe('slips of the pen, and stitches that are parted, followed row by row,', () => {
+  it.each(
+    annotatedIn(`
+### slips of the pen
+BACK
+  > heading
+Cast on 20 sts.
+  > →20
+Contiue in garter st unitl piece measurs 4 cm, ending with a wrong side row.
+  > 20 as long as she likes: 2 rows Back/body 1 RS knit · WS knit
+Icnrease 1 st at each end of next row. 22 sts.
+  > 20→22 says 22 Back/body 3 RS inc, knit to last st, inc (22)
+Wrok 2 rows.
+  > own words 22 asks the count Back/body 4 WS work in pattern 'Wrok 2 rows'
+  > ✗ stitch or repeat expected @5:1 column 1
+Work 2 rows in wimble stitch.
+  > 22 Back/body 5 RS work in pattern · WS work in pattern
+Work 2 rows in gatrer.
+  > 22 Back/body 7 RS knit · WS knit
+Bind off, placing markers at 3rd and 8th st, to mark the shoulders and the back of the neck.
+  > 22→0 Back/body 9 RS bind off all sts in pattern (0)
+  > = Back, back, 1 to make, lines 3 4 5 6 7 8
+  > =   body from {castOn 20}, RS: 2 garter 4 mm (length {id 'back/1', open, mm 40, endSide WS, from start}); 2 garter 4 mm (own words 2); 2 wimble in stocking 4 mm; 2 garter 4 mm; bind off
+
+### rows that are parted
+BODY
+  > heading
+Cast on 60 sts.
+  > →60
+Next row: k12 and place these sts on a holder, bind off 6 sts, knit until you have 24 sts on right needle then place these sts on a holder, bind off 6 sts, knit to end. 48 sts.
+  > 60→48 says 48 Body/body 1 RS k12, bind off 6 sts, k24, bind off 6 sts, knit to end (48)
+Work 3 rows.
+  > 48→12 Body/left side 1 WS purl · RS knit · WS purl
+Bind off 12 sts.
+  > 12→0 Body/left side 4 RS bind off all sts in pattern (0)
+FRONT
+  > heading →0
+Cast on 60 sts.
+  > →60
+Next row: k20, join new ball of yarn and k center 20 sts and place on a holder for neck, k rem sts.
+  > 60 Front/body 1 RS k20, k20, knit to end
+Work 3 rows.
+  > 60→20 Front/left side 1 WS purl · RS knit · WS purl
+Bind off 20 sts.
+  > 20→0 Front/left side 4 RS bind off all sts in pattern (0)
+BACK
+  > heading →0
+Cast on 60 sts.
+  > →60
+Next row: k10, k30 and place these 30 sts on a holder, k20.
+  > 60 Back/body 1 RS k10, k30, k20
+Work 1 row.
+  > 60→20 Back/left side 1 WS purl
+Bind off 20 sts.
+  > 20→0 Back/left side 2 RS bind off all sts in pattern (0)
+SLEEVE
+  > heading →0
+Cast on 10 sts.
+  > →10
+Next row: k2, p2, k2, place these sts on a holder, k4.
+  > 10 Sleeve/body 1 RS k2, p2, k2, k4
+Bind off 4 sts.
+  > 10→0 Sleeve/left side 1 WS bind off all sts in pattern (0)
+  > = Body, other, 1 to make, lines 3 4 5
+  > =   body from {castOn 60}, RS: 1 stocking 4 mm; split
+  > =   left side from {part body, stitches 12, edge left}, WS: 3 stocking 4 mm; bind off
+  > =   resting 1 from {part body, stitches 12, edge right}, WS: hold
+  > =   resting 2 from {part body, stitches 24, edge middle}, WS: hold
+  > = Front, front, 1 to make, lines 8 9 10
+  > =   body from {castOn 60}, RS: 1 stocking 4 mm; split
+  > =   left side from {part body, stitches 20, edge left}, WS: 3 stocking 4 mm; bind off
+  > =   resting 1 from {part body, stitches 20, edge right}, WS: hold
+  > =   resting 2 from {part body, stitches 20, edge middle}, WS: hold
+  > = Back, back, 1 to make, lines 13 14 15
+  > =   body from {castOn 60}, RS: 1 stocking 4 mm; split
+  > =   left side from {part body, stitches 20, edge left}, WS: 1 stocking 4 mm; bind off
+  > =   resting 1 from {part body, stitches 10, edge right}, WS: hold
+  > =   resting 2 from {part body, stitches 30, edge middle}, WS: hold
+  > = Sleeve, sleeve, 1 to make, lines 18 19
+  > =   body from {castOn 10}, RS: 1 stocking 4 mm; split
+  > =   left side from {part body, stitches 4, edge left}, WS: bind off
+  > =   resting 1 from {part body, stitches 6, edge right}, WS: hold
+
+### a row that tells how many there were
+BACK
+  > heading
+Cast on 60 sts.
+  > →60
+Frumple the wibble stitches for 1 row.
+  > own words 60→58 Back/body 1 RS [dec] 2 times, work in pattern to end 'Frumple the wibble stitches for 1 row' (58)
+  > ✗ stitch or repeat expected @3:1 column 1
+Next row: k20, bind off 18 sts, k20.
+  > 58→40 Back/body 2 WS k20, bind off 18 sts, k20 (40)
+Work 2 rows.
+  > 40→20 Back/right side 1 RS work in pattern · WS work in pattern
+Bind off 20 sts.
+  > 20→0 Back/right side 3 RS bind off all sts in pattern (0)
+FRONT
+  > heading →0
+Cast on 60 sts.
+  > →60
+Frumple the wibble stitches for 1 row.
+  > own words 60 asks the count Front/body 1 RS work in pattern 'Frumple the wibble stitches for 1 row'
+  > ✗ stitch or repeat expected @9:1 column 1
+Knit 3 stitches.
+  > 60 asks the count Front/body 2 WS work in pattern 'Knit 3 stitches'
+  > ✗ stitches left over @10:1 leftStitches 57, onNeedleStitches 60
+Bind off.
+  > 60→0 Front/body 3 RS bind off all sts in pattern (0)
+  > = Back, back, 1 to make, lines 3 4 5 6
+  > =   body from {castOn 60}, RS: 1 stocking 4 mm (own words 1); 1 pattern in stocking 4 mm; split
+  > =   right side from {part body, stitches 20, edge right}, RS: 2 pattern in stocking 4 mm; bind off
+  > =   resting 1 from {part body, stitches 20, edge left}, RS: hold
+  > = Front, front, 1 to make, lines 9 10 11
+  > =   body from {castOn 60}, RS: 1 stocking 4 mm (own words 1); 1 pattern in stocking 4 mm (own words 1); bind off
+
+### rows once more up to a count and a side
+BACK
+  > heading
+Cast on 60 sts.
+  > →60
+Row 1: k1, k2tog, k to last 3 sts, k2tog, k1.
+  > 60→58 Back/body 1 RS k1, k2tog, knit to last 3 sts, k2tog, k1 (58)
+Row 2: purl.
+  > 58 Back/body 2 WS purl
+Repeat these 2 rows until 56 sts remain, ending with a purl row.
+  > 58→56 Back/body 3 RS k1, k2tog, knit to last 3 sts, k2tog, k1 (56) · WS purl
+Repeat these 2 rows until 52 sts remain, ending with a RS row.
+  > 56→52 Back/body 5 RS k1, k2tog, knit to last 3 sts, k2tog, k1 (54) · WS purl · RS k1, k2tog, knit to last 3 sts, k2tog, k1 (52)
+Bind off 52 sts.
+  > 52→0 Back/body 8 WS bind off all sts in pattern (0)
+  > = Back, back, 1 to make, lines 3 4 5 6 7
+  > =   body from {castOn 60}, RS: 7 stocking 4 mm; bind off
+
+### another side
+BACK
+  > heading
+Cast on 40 sts.
+  > →40
+Next row: k20, turn. Place last sts on a holder.
+  > 40→20 Back/right side 1 RS k20
+Work 3 rows.
+  > 20 Back/right side 2 WS purl · RS knit · WS purl
+Bind off 20 sts.
+  > 20→0 Back/right side 5 RS bind off all sts in pattern (0)
+Place held 20 sts of right shoulder on needle and reattach white with WS facing.
+  > →20
+Work in as for left shoulder.
+  > 20→0 Back/left side 1 RS knit · WS purl · RS knit · WS purl · RS bind off all sts in pattern (0)
+DIVIDE FOR V NECK Row 1 (RS) K2tog, k to end.
+  > →0
+  > ✗ nothing on the needle @8:19
+FRONT
+  > heading
+Cast on 40 sts.
+  > →40
+DIVIDE FOR V NECK Row 1 (RS) K2tog, k18, turn.
+  > 40→19 Front/right side 1 RS k2tog, k18 (19)
+Cont on this group of sts for left side of neck only.
+  > 19
+Bind off 19 sts.
+  > 19→0 Front/right side 2 WS bind off all sts in pattern (0)
+  > = Back, back, 1 to make, lines 3 4 5 7
+  > =   body from {castOn 40}, RS: split
+  > =   right side from {part body, stitches 20, edge right}, RS: 4 stocking 4 mm; bind off
+  > =   left side from {part body, stitches 20, edge left}, RS: 4 stocking 4 mm; bind off
+  > = Front, front, 1 to make, lines 11 13
+  > =   body from {castOn 40}, RS: split
+  > =   right side from {part body, stitches 20, edge right}, RS: 1 'divide for v neck' in stocking 4 mm; bind off
+  > =   resting 1 from {part body, stitches 20, edge left}, RS: hold
+
+    `),
+  )('$title', expectAnnotated);
+});
