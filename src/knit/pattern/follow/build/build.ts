@@ -3,11 +3,10 @@ import type { MeasuredGauge } from '../../../measured-gauge.ts';
 import type { Edge, PartEnd, PartStart, Recipe } from '../../../piece/recipe.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
-import type { Flow } from '../../say/flow.ts';
 import type { Beat, MarkName } from '../../say/how-far.ts';
 import type { Half, PieceHeading, Said, Statement, Stripe, Title } from '../../say/statement.ts';
 import type { FabricState, Face } from './fabric-state.ts';
-import type { Announced, Counts, LineNotes } from './notes.ts';
+import type { Announced, Counts, Divides, LineNotes, UnreadAt } from './notes.ts';
 import type { SectionBuild, ToldSection } from './section.ts';
 
 type Slips = Extract<Statement, { is: 'slips' }>;
@@ -27,15 +26,7 @@ export interface Build {
   readonly begun: PieceBuild[];
   /** how many pieces are called so, or begin with these words */
   readonly namesTaken: Map<string, number>;
-  /** the sentence that was not understood last, and the piece in which it stands */
-  unreadAt:
-    | {
-        readonly piece: PieceBuild | undefined;
-        readonly pending: PieceHeading | undefined;
-        readonly note: LineNotes;
-        readonly line: number;
-      }
-    | undefined;
+  unreadAt: UnreadAt | undefined;
   /** more than a garment can have: what follows is not read */
   full: boolean;
   piece: PieceBuild | undefined;
@@ -62,10 +53,7 @@ export interface Build {
   striped: readonly Stripe[] | undefined;
   /** rows that were announced and are spelled out now */
   announced: Announced | undefined;
-  /** it is said that the stitches are divided, and the row that does it is to come */
-  divides:
-    | { readonly part: PartBuild; readonly note: LineNotes; readonly here: Extract<Flow, { is: 'said' }> }
-    | undefined;
+  divides: Divides | undefined;
   /** the pending piece that was told to have nothing on the needle */
   told: PieceHeading | undefined;
   /** a line that only names something, and may name what is cast on next */

@@ -1,5 +1,7 @@
 import type { Fault } from '../../../fault.ts';
-import type { Span } from '../../say/flow.ts';
+import type { Flow, Span } from '../../say/flow.ts';
+import type { PieceHeading } from '../../say/statement.ts';
+import type { PartBuild, PieceBuild } from './build.ts';
 
 /** A count that the text states further on, and the source line where it stands. */
 export interface CountedBy {
@@ -70,4 +72,19 @@ export interface Announced {
   readonly made: () => number;
   readonly line: number;
   readonly note: LineNotes;
+}
+
+/** It is said that the stitches are divided, and the row that does it is to come. */
+export interface Divides {
+  readonly part: PartBuild;
+  readonly note: LineNotes;
+  readonly here: Extract<Flow, { is: 'said' }>;
+}
+
+/** The sentence that was not understood last, and the piece in which it stands. */
+export interface UnreadAt {
+  readonly piece: PieceBuild | undefined;
+  readonly pending: PieceHeading | undefined;
+  readonly note: LineNotes;
+  readonly line: number;
 }
