@@ -2,7 +2,7 @@ import { fault } from '../../fault.ts';
 import type { Item } from '../../row/read/notation.ts';
 import type { OwnWords } from '../say/own-words.ts';
 import type { Title } from '../say/statement.ts';
-import { type Build, nextSide, type PartBuild } from './build/build.ts';
+import { type Build, nextSide, type PartBuild, type StitchPattern } from './build/build.ts';
 import { unknownFabric } from './build/fabric.ts';
 import { makeOwnRow } from './build/make-row.ts';
 import type { LineNotes } from './build/notes.ts';
@@ -53,14 +53,17 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
   note.kind = 'own words';
   build.line = one.from;
   if (build.defining !== undefined) {
-    const label = one.label;
-    if (label && label.rows.length > 0)
-      defineRow(build, build.defining, { is: 'row', label, items: unread(build, one.words, 0) });
+    defineUnread(build, build.defining, one);
     return;
   }
   if (part !== undefined && one.rounds) part.rounds = true;
   if (part === undefined || isDone(part) || one.beside) return;
   workUnread(build, part, one, note);
+}
+
+function defineUnread(build: Build, pattern: StitchPattern, { label, words }: OwnWords): void {
+  if (label && label.rows.length > 0)
+    defineRow(build, pattern, { is: 'row', label, items: unread(build, words, 0) });
 }
 
 /** As many rows as she says herself, in the line's own words; none where it makes none. */
@@ -70,13 +73,19 @@ function workMended(build: Build, one: OwnWords, note: LineNotes): void {
   note.mended = true;
   if (one.rows === 0) return;
   build.line = one.from;
+  if (build.defining !== undefined && one.label) {
+    defineUnread(build, build.defining, one);
+    return;
+  }
   if (part === undefined || isDone(part)) {
     note.faults.push({ ...fault('nothing on the needle'), at: { line: one.from } });
     return;
   }
-  const after = one.stated ?? part.live;
+  const before = part.live;
+  const after = one.stated ?? before;
   for (let i = 0; i < Math.min(MOST_ROWS, one.rows); i += 1)
     if (makeOwnRow(build, part, one.words, i === one.rows - 1 ? after : part.live)) return;
+  rememberNumber(build, part, one, after - before);
   part.fabric = unknownFabric;
   if (one.stated !== undefined) noteCount(build, part, one, note, one.stated);
 }

@@ -83,6 +83,19 @@ Knit 5 rows. Bind off.`);
     expect(marked(text).map(({ one }) => [one.words, one.rows])).toEqual([['Next row: k18', 1]]);
   });
 
+  it('leaves a row its number, by which it is worked again', () => {
+    const row = (more: string) =>
+      `Row 1: knit. Row 2: purl. Row 3: wibble 3 sts, knit to end.${more}\nRow 4: purl.`;
+    const rep = 'Rep rows 1-4 until 12 rows have been worked. Bind off.';
+    for (const text of [
+      `BACK\nCast on 20 sts.\n${row(' [1 row, 20 sts]')}\n${rep}`,
+      `WIMBLE STITCH\n${row(' [1 row, 20 sts]')}\nBACK\nCast on 20 sts. Work 12 rows in wimble stitch. Bind off.`,
+    ]) {
+      expect(readPattern(text).lines.flatMap(({ faults }) => faults.map(({ code }) => code))).toEqual([]);
+      expect(rowsOf(text)).toBe(12);
+    }
+  });
+
   it('may be one of the nearest readings, which leave the other sentences alone', () => {
     const text = 'Cast on 20 sts. Knit 2 rows. Next row: k2, k2tgo, knit to end. 19 sts. Wibble the edge.';
     const { line, one } = marked(text)[0] ?? expect.unreachable('it is marked');
