@@ -6,7 +6,7 @@ import type { Side, Step } from '../../../row/step.ts';
 import type { Beat, MarkName } from '../../say/how-far.ts';
 import type { Half, PieceHeading, Said, Statement, Stripe, Title } from '../../say/statement.ts';
 import type { FabricState, Face } from './fabric-state.ts';
-import type { Announced, Counts, Divides, LineNotes, UnreadAt } from './notes.ts';
+import type { Announced, Counts, Divides, LineNotes, Striped, UnreadAt } from './notes.ts';
 import type { SectionBuild, ToldSection } from './section.ts';
 
 type Slips = Extract<Statement, { is: 'slips' }>;
@@ -267,12 +267,6 @@ export interface Track {
   readonly line: number;
   /** waits so many rows before it begins */
   wait: number;
-}
-
-/** Stripes, counted from a row of the part. */
-export interface Striped {
-  readonly of: readonly Stripe[];
-  readonly first: number;
 }
 
 /** How a buttonhole was made, in its one row or two. */

@@ -1,6 +1,6 @@
 import type { Fault } from '../../../fault.ts';
 import type { Flow, Span } from '../../say/flow.ts';
-import type { PieceHeading } from '../../say/statement.ts';
+import type { PieceHeading, Stripe } from '../../say/statement.ts';
 import type { PartBuild, PieceBuild } from './build.ts';
 
 /** A count that the text states further on, and the source line where it stands. */
@@ -87,4 +87,10 @@ export interface UnreadAt {
   readonly pending: PieceHeading | undefined;
   readonly note: LineNotes;
   readonly line: number;
+}
+
+/** Stripes, counted from a row of the part. */
+export interface Striped {
+  readonly of: readonly Stripe[];
+  readonly first: number;
 }
