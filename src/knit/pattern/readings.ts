@@ -1,7 +1,7 @@
 import { means } from '../row/read/meanings.ts';
 import { wordOf } from '../row/read/vocabulary.ts';
-import { isKnownWord, nearWords } from './near-words.ts';
 import { type ReadLine, type ReadOptions, type ReadRow, readPattern } from './read-pattern.ts';
+import { isKnownWord, nearWords } from './text/near-words.ts';
 import { withLines } from './text/with-lines.ts';
 
 /** What a line that was not understood may mean: other words for it, and what comes of them. */

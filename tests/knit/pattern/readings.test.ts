@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nearWords, slipsBetween } from '../../../src/knit/pattern/near-words.ts';
+import { nearWords, slipsBetween } from '../../../src/knit/pattern/text/near-words.ts';
 import { nearestReadings } from '../../../src/knit/pattern/readings.ts';
 
 /** A back of our own; the line in question stands fourth. */

@@ -44,9 +44,9 @@ export function tellDivides(build: Build, statement: Said['statement']): void {
   if (divides === undefined || !(makesRows(statement) || is === 'hold' || is === 'work on')) return;
   build.divides = undefined;
   if (divides.part !== part || part.gap || !WHOLE_ROWS.has(is)) return;
-  const { note, here } = divides;
-  const { line, column } = here.said;
-  if (here.span) note.unread.push({ ...here.span, words: here.words, rows: 0, after: part.live });
+  const { note, words, span } = divides;
+  const { line, column } = span;
+  note.unread.push({ ...span, words, rows: 0, after: part.live });
   note.faults.push({ ...fault('stitch or repeat expected', { column }), at: { line, column } });
 }
 

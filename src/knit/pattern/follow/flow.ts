@@ -11,7 +11,7 @@ import { fullNow } from './build/full.ts';
 import { makeOwnRow } from './build/make-row.ts';
 import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
-import { closesGapByRow, countAfter, noteCount } from './build/uncounted.ts';
+import { countAfter, noteCount } from './build/uncounted.ts';
 import { tellHoles } from './buttonholes.ts';
 import { makesRows } from './makes-rows.ts';
 import { closePiece } from './other-side.ts';
@@ -141,7 +141,7 @@ function workSaid(
   tellAnnounced(build, statement);
   const { part: on } = build;
   if (statement.is === 'note' && statement.about === 'divides' && on !== undefined && !isDone(on))
-    build.divides = { part: on, note, here };
+    build.divides = { part: on, note, words: here.words, span: here.span ?? said };
   if (statement.is === 'note' && statement.rows !== undefined && on !== undefined && !isDone(on))
     build.announced = { rows: statement.rows, made: rowsSince(on), line: said.line, note };
   tellDivides(build, statement);
@@ -249,9 +249,6 @@ function tell(
 ): void {
   const { said } = here;
   const { part } = build;
-  const { statement } = said;
-  if (rowFailed && part && statement.is === 'row' && closesGapByRow(build, part, statement.items, said.line))
-    return;
   note.faults.push({ ...found, at: { line: said.line, column: said.column, ...found.at } });
   if (!rowFailed || NOTICES.has(found.code)) return;
   // a row that does not come out stays in the plan with the count that the text states

@@ -8,22 +8,18 @@ import { sentences } from '../text/sentences.ts';
 import { meantBehind, meantFor } from '../text/size-names.ts';
 import { pickSize } from '../text/sizes.ts';
 import { stripeSentence } from '../text/stripe-sentence.ts';
+import type { Span } from '../text/with-lines.ts';
 import { type OwnWords, ownWords } from './own-words.ts';
 import { readSpelledRight } from './spelled-right.ts';
 import type { Said } from './statement.ts';
+
+export type { Span } from '../text/with-lines.ts';
 
 /** What the lines say, in order: instructions, and what was not understood. */
 export type Flow = (
   | { readonly is: 'said'; readonly said: Said; readonly words: string; readonly line: number }
   | OwnWords
 ) & { readonly span?: Span };
-
-/** Where a sentence stands in the source: from its first letter up to but not with `to`, or to the end of its line. */
-export interface Span {
-  readonly line: number;
-  readonly column: number;
-  readonly to?: { readonly line: number; readonly column: number };
-}
 
 /** Reads one logical line for one size; `index` is its place among the lines. */
 export function flowOf(

@@ -1,6 +1,6 @@
 import type { Token } from '../../row/read/lex.ts';
 import { wordOf } from '../../row/read/vocabulary.ts';
-import { rightSpelling } from '../near-words.ts';
+import { rightSpelling } from '../text/near-words.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { type ReadSentence, readSentence } from './sentence.ts';
 

@@ -1,5 +1,3 @@
-import type { Span } from '../say/flow.ts';
-
 /** The text with source lines (from 1, both included) replaced by what she wrote instead. */
 export function withLines(text: string, first: number, last: number, instead: string): string {
   const lines = text.split('\n');
@@ -9,6 +7,13 @@ export function withLines(text: string, first: number, last: number, instead: st
 
 /** What she says of a line, behind it, as `mendIn` takes it. */
 export const MEND = /\s*\[(?:no|\d+) rows?(?:, \d+ sts?)?\]\s*$/;
+
+/** Where a sentence stands in the source: from its first letter up to but not with `to`, or to the end of its line. */
+export interface Span {
+  readonly line: number;
+  readonly column: number;
+  readonly to?: { readonly line: number; readonly column: number };
+}
 
 /**
  * The text with a sentence on a line of its own, and the first and last of its source lines: what is said behind it is then

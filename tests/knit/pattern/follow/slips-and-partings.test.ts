@@ -85,39 +85,6 @@ Bind off 4 sts.
   > =   left side from {part body, stitches 4, edge left}, WS: bind off
   > =   resting 1 from {part body, stitches 6, edge right}, WS: hold
 
-### a row that tells how many there were
-BACK
-  > heading
-Cast on 60 sts.
-  > →60
-Frumple the wibble stitches for 1 row.
-  > own words 60→58 Back/body 1 RS [dec] 2 times, work in pattern to end 'Frumple the wibble stitches for 1 row' (58)
-  > ✗ stitch or repeat expected @3:1 column 1
-Next row: k20, bind off 18 sts, k20.
-  > 58→40 Back/body 2 WS k20, bind off 18 sts, k20 (40)
-Work 2 rows.
-  > 40→20 Back/right side 1 RS work in pattern · WS work in pattern
-Bind off 20 sts.
-  > 20→0 Back/right side 3 RS bind off all sts in pattern (0)
-FRONT
-  > heading →0
-Cast on 60 sts.
-  > →60
-Frumple the wibble stitches for 1 row.
-  > own words 60 asks the count Front/body 1 RS work in pattern 'Frumple the wibble stitches for 1 row'
-  > ✗ stitch or repeat expected @9:1 column 1
-Knit 3 stitches.
-  > 60 asks the count Front/body 2 WS work in pattern 'Knit 3 stitches'
-  > ✗ stitches left over @10:1 leftStitches 57, onNeedleStitches 60
-Bind off.
-  > 60→0 Front/body 3 RS bind off all sts in pattern (0)
-  > = Back, back, 1 to make, lines 3 4 5 6
-  > =   body from {castOn 60}, RS: 1 stocking 4 mm (own words 1); 1 pattern in stocking 4 mm; split
-  > =   right side from {part body, stitches 20, edge right}, RS: 2 pattern in stocking 4 mm; bind off
-  > =   resting 1 from {part body, stitches 20, edge left}, RS: hold
-  > = Front, front, 1 to make, lines 9 10 11
-  > =   body from {castOn 60}, RS: 1 stocking 4 mm (own words 1); 1 pattern in stocking 4 mm (own words 1); bind off
-
 ### rows once more up to a count and a side
 BACK
   > heading

@@ -1,7 +1,6 @@
 import type { Fault } from '../../../fault.ts';
-import type { Flow, Span } from '../../say/flow.ts';
+import type { Span } from '../../say/flow.ts';
 import type { PieceHeading, Stripe } from '../../say/statement.ts';
-import type { PartBuild, PieceBuild } from './build.ts';
 
 /** A count that the text states further on, and the source line where it stands. */
 export interface CountedBy {
@@ -76,14 +75,15 @@ export interface Announced {
 
 /** It is said that the stitches are divided, and the row that does it is to come. */
 export interface Divides {
-  readonly part: PartBuild;
+  readonly part: object;
   readonly note: LineNotes;
-  readonly here: Extract<Flow, { is: 'said' }>;
+  readonly words: string;
+  readonly span: Span;
 }
 
 /** The sentence that was not understood last, and the piece in which it stands. */
 export interface UnreadAt {
-  readonly piece: PieceBuild | undefined;
+  readonly piece: object | undefined;
   readonly pending: PieceHeading | undefined;
   readonly note: LineNotes;
   readonly line: number;

@@ -1,4 +1,3 @@
-import { type Item, takenBy } from '../../../row/read/notation.ts';
 import type { Build, PartBuild } from './build.ts';
 import type { LineNotes } from './notes.ts';
 
@@ -39,16 +38,4 @@ export function closesGap(build: Build, part: PartBuild, stated: number, line: n
   }
   if (build.counts.again) build.counts.found.set(uncounted.sentence, { stitches, line });
   return build.counts.again;
-}
-
-/**
- * 'k 20, bind off 18, k 20' tells how many stitches there were: that settles it, where nobody knew. A row that nothing parts
- * may be the beginning of one.
- */
-export function closesGapByRow(build: Build, part: PartBuild, items: readonly Item[], line: number): boolean {
-  const parts = items
-    .slice(1, -1)
-    .some((item) => 'work' in item && (item.work === 'bo' || item.work === 'hold'));
-  const taken = part.uncounted && parts ? takenBy(items) : undefined;
-  return taken !== undefined && 2 * taken > part.live && closesGap(build, part, taken, line);
 }

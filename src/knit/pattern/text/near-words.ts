@@ -1,6 +1,6 @@
-import { knownToMean } from '../row/read/meanings.ts';
-import { NUMBER_WORDS, PIECES, spellings } from '../row/read/vocabulary.ts';
-import { stitches } from '../stitch.ts';
+import { knownToMean } from '../../row/read/meanings.ts';
+import { NUMBER_WORDS, PIECES, spellings } from '../../row/read/vocabulary.ts';
+import { stitches } from '../../stitch.ts';
 
 /** Words that the reader can do something with. */
 let known: ReadonlySet<string> | undefined;
