@@ -30,12 +30,9 @@ const EVEN = [
   'straight',
   'evenly',
   'plain',
-  'without further|more shaping|inc|dec|increasing|decreasing',
-  'without shaping',
-  'without dec|inc|decreasing|increasing',
-  'on these|all|rem sts',
+  'without further|more? shaping|inc|dec|increasing|decreasing',
+  'on|over|across all? the|these|rem? rem? sts only?',
   'on these 2 sets',
-  'across|over|on all|these sts',
   'throughout',
 ];
 
@@ -252,22 +249,14 @@ function skipEven(c: Cursor): boolean {
 }
 
 /** '(k every row)', '(k 1 row, p 1 row)', '(k on RS, p on WS)' beside a fabric's name. */
-function skipNotes(c: Cursor): void {
-  takeAnyPhrase(
-    c,
-    '( k every|each row )',
-    '( k 1 row , p 1 row )',
-    '( k on rs , p on ws )',
-    '( k on right side , p on wrong side )',
-    '( k 1 row p 1 row )',
-    '( k all rows )',
-    '( 1 row k|plain , 1 row p )',
-    '( plain k )',
-    '( k plain )',
-    '( every|each row k )',
-    '( k 1 , p 1 )',
-  );
-}
+const skipNotes = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takes(c, '(')) return false;
+    let knits = false;
+    do knits ||= sees(c, 'k', 'p');
+    while (takePhrase(c, '1') || takesOne(c, 'how a fabric is worked'));
+    return knits && takes(c, ')');
+  });
 
 /** '6 rows', 'another 4 rows' directly after the verb. */
 const readRows = (c: Cursor): Extract<Until, { is: 'rows' }> | undefined =>

@@ -12,6 +12,7 @@ import {
 import { STS } from '../../row/read/goal.ts';
 import { takeOnHolder } from '../../row/read/holder.ts';
 import { takePurpose } from './phrase/purpose.ts';
+import { takeWhose } from './phrase/whose.ts';
 import type { Statement } from './statement.ts';
 
 /** 'place rem 24 sts on holder', 'leave centre 17 sts on a holder', 'slip first 28 sts onto holder'. */
@@ -34,25 +35,11 @@ export const readHold = (c: Cursor): Statement | undefined =>
     const said = takePhrase(c, STS);
     const centre = takeAnyPhrase(c, 'from|in|at the? center|middle');
     takeAnyPhrase(c, 'from|off the? spare|left needle|holder');
-    takeAnyPhrase(
-      c,
-      'for back|front neck|of',
-      'for neck|front|back|thumb|hood|shoulder|collar',
-      'at center',
-      'of|for each shoulder',
-      'at neck|front|armhole|center edge',
-    );
+    takeWhose(c);
     const whose = said || n !== undefined || took(c, 'these', 'them', 'rem');
     if (late !== undefined && whose && (takeOnHolder(c) || takeExtraNeedle(c))) {
-      const purpose = takeAnyPhrase(
-        c,
-        'for back|front of neck',
-        'for back|front neck',
-        'for left|right|first|second front|back|shoulder|side',
-        'for neck|neckband|collar|later|hood|shoulder|front|back',
-        'to be worked later',
-        'and work|cont on first|these|rem sts',
-      );
+      const purpose =
+        takeAnyPhrase(c, 'to be worked later', 'and work|cont on first|these|rem sts') || takeWhose(c);
       if (!purpose) takePurpose(c);
       takePhrase(c, 'and leave');
       return {

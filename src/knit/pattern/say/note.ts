@@ -176,32 +176,21 @@ const takeMeasured = (c: Cursor): boolean =>
     return true;
   });
 
-/** 'Make neck hole as follows:', 'begin the crown decreases thus;': what comes is named, and nothing is worked yet. */
+/** 'Make neck hole as follows:', 'Decrease the back with following pattern:': what comes is named, and nothing is worked yet. */
 const takeAnnounced = (c: Cursor): boolean =>
   attempt(c, () => {
     if (!takesOne(c, 'announces')) return false;
-    for (let far = 0; far < 6 && !seesPhrase(c, ',? as foll') && !seesPhrase(c, ',? thus'); far += 1) {
+    for (let far = 0; far < 7; far += 1) {
+      if (takeAnyPhrase(c, ',? as foll', ',? thus', 'with|in|using the? foll patt|rows|row|way|manner')) {
+        takes(c, ':', ';', '-');
+        return c.at >= c.end;
+      }
       if (
         peek(c)?.kind !== 'word' ||
         (seesOne(c, 'beginning of an order') && !sees(c, 'dec', 'inc')) ||
         seesOne(c, 'fabric by name')
       )
         return false;
-      takeTo(c, c.at + 1);
-    }
-    if (!takeAnyPhrase(c, ',? as foll', ',? thus')) return false;
-    takes(c, ':', ';', '-');
-    return c.at >= c.end;
-  });
-
-/** 'Decrease the back with following pattern:': the rows stand behind it. */
-const takeFollowing = (c: Cursor): boolean =>
-  attempt(c, () => {
-    if (!takes(c, 'dec', 'inc', 'work', 'shape')) return false;
-    for (let far = 0; far < 7; far += 1) {
-      if (takeAnyPhrase(c, 'with|in|using the? foll patt|rows|row|way|manner'))
-        return takes(c, ':') && c.at >= c.end;
-      if (peek(c)?.kind !== 'word' || seesOne(c, 'fabric by name')) return false;
       takeTo(c, c.at + 1);
     }
     return false;
@@ -231,14 +220,7 @@ const SHAPED_BEFORE: ReadonlySet<Statement['is']> = new Set([
 ]);
 
 function takeAside(c: Cursor, said: readonly Said[]): boolean {
-  if (
-    takeMeasured(c) ||
-    takeAnnounced(c) ||
-    takeFollowing(c) ||
-    takeLengthByThen(c, said) ||
-    takeOrUntil(c, said) ||
-    skipOrSo(c)
-  )
+  if (takeMeasured(c) || takeAnnounced(c) || takeLengthByThen(c, said) || takeOrUntil(c, said) || skipOrSo(c))
     return true;
   if (!takeAnyPhrase(c, ...ASIDES)) return false;
   takes(c, ':', ',');

@@ -10,12 +10,12 @@ import {
   takeNumber,
   takePhrase,
   takes,
-  takesOne,
   took,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import { means } from '../../row/read/meanings.ts';
 import { takeFirst, takeSecond } from './phrase/ordinal.ts';
+import { takeWhose } from './phrase/whose.ts';
 import type { Statement } from './statement.ts';
 
 /** 'working on last 28 sts only', 'work each side separately', 'working both sides at once'. */
@@ -60,7 +60,7 @@ const readOn = (c: Cursor): Statement | undefined =>
       return { is: 'work on', which: 'these' };
     if (takeAnyPhrase(c, 'both sides', 'both shoulder', 'each side')) {
       takeAnyPhrase(c, 'at once', 'separately? at the? same time', 'separately');
-      takeAnyPhrase(c, 'with separate ball|yarn', 'using separate ball');
+      takeSeparate(c);
       return { is: 'work on', which: took(c, 'separately') ? 'each side' : 'both at once' };
     }
     const rem = sees(c, 'rem');
@@ -74,6 +74,7 @@ const readOn = (c: Cursor): Statement | undefined =>
     takeAnyPhrase(c, 'as before', 'of sts');
     const only = takes(c, 'only');
     takeWhose(c);
+    takes(c, 'only');
     if (seesHolder(c)) return undefined;
     return {
       is: 'work on',
@@ -81,15 +82,6 @@ const readOn = (c: Cursor): Statement | undefined =>
       ...(n === undefined ? {} : { stitches: n }),
     };
   });
-
-/** 'for left side of neck only' */
-function takeWhose(c: Cursor): void {
-  if (!takes(c, 'for')) return;
-  while (takesOne(c, 'whose stitches')) {
-    // whichever they are
-  }
-  takes(c, 'only');
-}
 
 /** 'With 66 sts, work even …' says what is on the needle. */
 const readWith = (c: Cursor): Statement | undefined =>
@@ -123,21 +115,17 @@ function readBothAtOnce(c: Cursor): Statement | undefined {
   if (
     !takeAnyPhrase(
       c,
-      'work|working both|each side|sides at once',
-      'work|working both|each side|sides separately? at the? same time',
+      'work|working both|each side|sides separately? at the? once|same time?',
       'at the? same time work|working both|each side|sides',
     )
   )
     return undefined;
-  takeAnyPhrase(
-    c,
-    'with|using separate ball of yarn|wool',
-    'with separate ball|yarn',
-    'with 2 ball',
-    'using 2 ball of yarn',
-  );
+  takeSeparate(c);
   return { is: 'work on', which: 'both at once' };
 }
+
+/** 'with separate balls', 'using 2 balls of yarn' */
+const takeSeparate = (c: Cursor): boolean => takePhrase(c, 'with|using separate|2 ball|yarn of? yarn|wool?');
 
 /** 'one side', which reads as '1 side'. */
 function takeOneSide(c: Cursor): boolean {

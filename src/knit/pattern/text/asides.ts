@@ -158,7 +158,7 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
 
 /** '(armhole measures 8 in)': what it comes to by then. */
 const tellsMeasure = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at]?.kind === 'word' &&
+  isWord(tokens[at], 'armhole', 'armholes', 'piece', 'work', 'back', 'front', 'sleeve', 'item') &&
   (isWord(tokens[at + 1], 'measures', 'measure') ||
     (isWord(tokens[at + 1], 'should', 'now') && isWord(tokens[at + 2], 'measures', 'measure')));
 

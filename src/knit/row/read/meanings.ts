@@ -58,6 +58,8 @@ const table = {
     'next every each this last first other alt foll dec inc 1 previous final same set-up purl knit rib k p',
   'closes a round': 'rnd ring circle twist twisting twisted circularly',
   'as she likes': 'want like wish desire desired need prefer required wanted',
+  // '(k every row)', '(k 1 row, p 1 row)', '(k on RS, p on WS)'
+  'how a fabric is worked': 'k p knit purl plain every each all row rows on right wrong side rs ws ,',
   'end that is seen':
     'measures goes go reaches reach reached fits fit meets meet covers cover matches long wide deep',
   // what ends within a row, or by a count, or is an order
@@ -111,7 +113,7 @@ const table = {
   'piece with a cast-on of its own': 'back front fronts sleeve sleeves left right pocket pockets',
   'note of a line': 'note notes n.b nb',
   'made again': 'sleeve piece pocket band cuff sock mitten mitt bootie strap tie flap',
-  announces: 'make begin beg start work shape now',
+  announces: 'make begin beg start work shape now dec inc',
   'fabric by name': 'rib stocking garter moss patt st',
   'which of two': 'left right first other second',
   'one of two in a heading': 'left right first second',
@@ -121,7 +123,8 @@ const table = {
     'sleeve sleeves cuff cuffs mitten mittens mitt mitts sock socks bootie booties leg legs pocket pockets wristlet wristlets',
   'half of a piece': 'side half shoulder',
   'whose stitches':
-    'first second right left other one 1 the of and neck neckline armhole back front shoulder side half',
+    'first second right left other the of and neck neckline neckband collar armhole back front shoulder thumb hood ' +
+    'side half each center edge later',
   'side of a neck': 'side shoulder',
   'how many in a heading': 'make knit work cut',
   'says how many': 'make both knit alike work',

@@ -20,7 +20,7 @@ Work in st st for 2 cm or desired length from lower edge.
   > 20 long: 6 rows Collar/body 21 RS knit · [WS purl · RS knit] ×2 · WS purl
 Work even until piece measures 60 cm, or any length you like to the beginning of armhole.
   > 20 long: 148 rows Collar/body 27 RS knit · [WS purl · RS knit] ×73 · WS purl
-Work in garter st until 200 rows have been worked (collar measures 65 cm by then).
+Work in garter st until 200 rows have been worked (item measures 65 cm by then).
   > 20 Collar/body 175 RS knit · [WS knit · RS knit] ×12 · WS knit
 Knit until 3 sts remain on left needle.
   > 20

@@ -150,9 +150,10 @@ Cast on 8 sts.
 Work even in st st until piece measures 10 cm (armhole measures 4 cm), ending with a WS row.
   > 8 as long as she likes: 2 rows Piece/body 1 RS knit · WS purl
 Work 2 rows (wibble measures 4 cm).
-  > 8 Piece/body 3 RS knit · WS purl
+  > own words 8 asks the count Piece/body 3 RS work in pattern 'Work 2 rows (wibble measures 4 cm)' · WS work in pattern 'Work 2 rows (wibble measures 4 cm)'
+  > ✗ stitch or repeat expected @3:14 column 14
   > = Piece, other, 1 to make, lines 2 3
-  > =   body from {castOn 8}, RS: 2 stocking 4 mm (length {id 'piece/1', open, mm 100, endSide WS, from start}); 2 stocking 4 mm; hold
+  > =   body from {castOn 8}, RS: 2 stocking 4 mm (length {id 'piece/1', open, mm 100, endSide WS, from start}); 2 stocking 4 mm (own words 1 2); hold
 `),
   )('come out as $title', expectAnnotated);
 });

@@ -109,6 +109,7 @@ const words: Readonly<Record<Meaning, readonly [answer: string, others: string]>
     'front back',
   ],
   'half of a piece': ['side half shoulder', 'front neck'],
+  'how a fabric is worked': ['k every row on rs ,', 'work 2 rib'],
   'end that is seen': ['goes reaches fits meets long', 'st end looks'],
   'no end that is seen': ['sts rows marker dec remain', 'fits the strip'],
   'whose stitches': ['left of neck first half', 'sts work'],
