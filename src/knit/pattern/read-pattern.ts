@@ -208,7 +208,10 @@ function readLine(line: Line, note: LineNotes, made: ReadonlyMap<number, MadeByL
     ...(note.before === undefined ? {} : { before: note.before }),
     ...(note.after === undefined ? {} : { after: note.after }),
     stated: note.stated,
-    faults: note.faults,
+    // a list of measures that has another length than those of the rows works nothing
+    faults: makesNothing(note, rows)
+      ? note.faults.filter(({ code }) => code !== 'sizes differ')
+      : note.faults,
     asksCount: note.asksCount,
     ...(note.countedBy === undefined ? {} : { countedBy: note.countedBy }),
     mended: note.mended,
@@ -216,6 +219,9 @@ function readLine(line: Line, note: LineNotes, made: ReadonlyMap<number, MadeByL
     ...(note.follows !== undefined && note.following === note.faults.length ? { follows: note.follows } : {}),
   };
 }
+
+const makesNothing = ({ kind = 'talk' }: LineNotes, rows: readonly ReadRow[]): boolean =>
+  kind === 'talk' && rows.length === 0;
 
 interface MadeByLine {
   readonly rows: ReadRow[];

@@ -109,6 +109,8 @@ function goesOn(before: string, open: number, next: string): boolean {
   if (rowsBelow(end, next)) return false;
   // '… of next row. 12' above '[13, 15] sts'
   if (/\d$/.test(end) && /^[([]\d+[,:\s]/.test(next)) return true;
+  // 'of the next 4' above 'rows 2 sts', and no 'k2, p2' above 'rows 2 and 4: knit'
+  if (/\p{L}{3} \d+$/u.test(end) && /^rows?\b/.test(next) && !/^[^.]*:/.test(next)) return true;
   // 'at beg of' above 'next 6 rows'
   if (/^next\b/.test(next) && endsWith(end, 'before next')) return true;
   if (isWithin(end, next)) return true;

@@ -173,6 +173,44 @@ Bind off.
   > = Jacket, other, 1 to make, lines 4 5 6
   > =   body from {castOn 20}, RS: 2 garter 4 mm; 2 garter 4 mm (length {id 'jacket/1', open, mm 40, from armhole}); bind off
 
+### a line that a page broke behind a number
+BACK
+  > heading
+Cast on 40 sts.
+  > →40
+Bind off at the beg of the next 2 rows 4 sts, at the beg of the next 4
+rows 2 sts, dec 1 st at each end of every k row until 20 sts are left.
+  > lines 3 to 4 40→20 Back/body 1 RS bind off 4 sts, knit to end (36) · WS bind off 4 sts, purl to end (32) · RS bind off 2 sts, knit to end (30) · WS bind off 2 sts, purl to end (28) · RS bind off 2 sts, knit to end (26) · WS bind off 2 sts, purl to end (24) · RS dec, knit to last 2 sts, dec (22) · WS purl · RS dec, knit to last 2 sts, dec (20)
+1st row: k2, p2, k to end
+  > 20 Back/body 10 WS k2, p2, knit to end
+rows 2 and 4: purl
+  > 20 Back/body 11 RS purl
+3rd row: knit.
+  > 20 Back/body 12 WS knit · RS purl
+Bind off 20 sts.
+  > 20→0 Back/body 14 WS bind off all sts in pattern (0)
+  > = Back, back, 1 to make, lines 3 4 5 6 7
+  > =   body from {castOn 40}, RS: 10 stocking 4 mm; 3 reverse stocking 4 mm; bind off
+
+### measures in a list of another length
+Sizes: 36 (42)
+  > talk
+To fit bust: 81-91 (97-107, 110) cm
+  > heading
+BACK
+  > heading
+Cast on 40 (44) sts.
+  > →40
+Work 3 (4, 5) rows.
+  > own words 40 asks the count Back/body 1 RS work in pattern 'Work 3 (4, 5) rows'
+  > ✗ sizes differ @5:6 sizes 2
+  > ✗ stitch or repeat expected @5:9 column 9
+Bind off 40 (44) sts.
+  > 40→0 Back/body 2 WS bind off all sts in pattern (0)
+  > = sizes 36, 42: 36
+  > = Back, back, 1 to make, lines 5 6
+  > =   body from {castOn 40}, RS: 1 stocking 4 mm (own words 1); bind off
+
     `),
   )('$title', expectAnnotated);
 });

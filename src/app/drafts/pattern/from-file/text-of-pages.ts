@@ -102,8 +102,10 @@ const HEADING = /^\p{Lu}[\p{Lu}\d\s&/,-]{2,}(?:\(.*\))?$/u;
 function goesOn(before: Line, line: Line): boolean {
   if (/\p{L}\u00ad$/u.test(before.text)) return true;
   if (before.cells || line.cells || line.apart || before.free > line.firstWord) return false;
-  if (HEADING.test(before.text) || HEADING.test(line.text) || OPENS.test(line.text)) return false;
+  if (HEADING.test(before.text) || HEADING.test(line.text)) return false;
   const ended = /[.!?:]$/.test(before.text);
+  // 'at the beginning of the next 4' above 'rows 2 sts'
+  if (OPENS.test(line.text) && (ended || !/^(?:row|rnd|round)/.test(line.text))) return false;
   if (ended && /^\p{Lu}/u.test(line.text)) return false;
   return !line.opensBlock || (!ended && /^[\p{Ll}(]/u.test(line.text));
 }

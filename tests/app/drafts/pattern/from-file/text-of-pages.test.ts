@@ -42,6 +42,21 @@ const readInColumns = [
   'Cast on 44 sts and work in k2, p2 rib for 5 cm.',
 ].join('\n');
 
+describe('a sentence that the width broke behind a number', () => {
+  it('goes on with its rows; rows with a label begin a line', () => {
+    const lines = [
+      'Bind off 4 sts at the beg of the next 4',
+      'rows, 2 sts at the beg of the next 2',
+      'rows 2 more times. Then work straight.',
+      'Rows 2 and 4: purl.',
+    ];
+    expect(textOfPages([page(...column(50, 700, lines))])).toBe(
+      'Bind off 4 sts at the beg of the next 4 rows, 2 sts at the beg of the next 2 rows 2 more times. Then work straight.\n' +
+        'Rows 2 and 4: purl.',
+    );
+  });
+});
+
 describe('columns of a page', () => {
   it('are read one after the other, whether their lines stand level or not', () => {
     for (const lower of [0, 5])
