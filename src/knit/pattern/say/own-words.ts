@@ -199,7 +199,7 @@ function bidsWork(c: Cursor): boolean {
 }
 
 /** Whether a sentence speaks of knitting, or only talks. */
-export function soundsLikeWork(tokens: readonly Token[], from: number, to: number): boolean {
+function soundsLikeWork(tokens: readonly Token[], from: number, to: number): boolean {
   let words = 0;
   let numbers = 0;
   for (let i = from; i < to; i += 1) {

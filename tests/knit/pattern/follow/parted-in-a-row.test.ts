@@ -2,29 +2,18 @@ import { describe, it } from 'vitest';
 import { annotatedIn, expectAnnotated } from './annotated.ts';
 
 /** Wordings of our own after those that leaflets and pages use. */
-describe('slips of the pen, and stitches that are parted, followed row by row,', () => {
+describe('stitches that are parted in a row, and sides that go on, followed row by row,', () => {
   it.each(
     annotatedIn(`
-### slips of the pen
+### markers beside a bind-off
 BACK
   > heading
 Cast on 20 sts.
   > →20
-Contiue in garter st unitl piece measurs 4 cm, ending with a wrong side row.
-  > 20 as long as she likes: 2 rows Back/body 1 RS knit · WS knit
-Icnrease 1 st at each end of next row. 22 sts.
-  > 20→22 says 22 Back/body 3 RS inc, knit to last st, inc (22)
-Wrok 2 rows.
-  > own words 22 asks the count Back/body 4 WS work in pattern 'Wrok 2 rows'
-  > ✗ stitch or repeat expected @5:1 column 1
-Work 2 rows in wimble stitch.
-  > 22 Back/body 5 RS work in pattern · WS work in pattern
-Work 2 rows in gatrer.
-  > 22 Back/body 7 RS knit · WS knit
 Bind off, placing markers at 3rd and 8th st, to mark the shoulders and the back of the neck.
-  > 22→0 Back/body 9 RS bind off all sts in pattern (0)
-  > = Back, back, 1 to make, lines 3 4 5 6 7 8
-  > =   body from {castOn 20}, RS: 2 garter 4 mm (length {id 'back/1', open, mm 40, endSide WS, from start}); 2 garter 4 mm (own words 2); 2 wimble in stocking 4 mm; 2 garter 4 mm; bind off
+  > 20→0 Back/body 1 RS bind off all sts in pattern (0)
+  > = Back, back, 1 to make, lines 3
+  > =   body from {castOn 20}, RS: bind off
 
 ### rows that are parted
 BODY
