@@ -1,4 +1,14 @@
-import { type Cursor, isOneOf, isWord, peekWord, sees, seesPhrase, takes } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  isOneOf,
+  isWord,
+  peekWord,
+  sees,
+  seesPhrase,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
 
 /** What joins two instructions of a sentence. */
 export function skipBetween(c: Cursor): void {
@@ -36,6 +46,13 @@ export function skipBetween(c: Cursor): void {
 
 /** 'shaping side seams by dec 1 st …': what is shaped says nothing of how. */
 function skipShapingBy(c: Cursor): void {
+  // 'For V neck dec 1 st at …'
+  attempt(
+    c,
+    () =>
+      takePhrase(c, 'for the? v? neck|armhole|armholes|shoulder|raglan') &&
+      sees(c, 'bind', 'bo', 'cast', 'dec', 'inc'),
+  );
   if (!sees(c, 'shaping', 'shape') && !seesPhrase(c, 'to shape')) return;
   for (let i = 1; i < 6; i += 1) {
     const word = c.tokens[c.at + i]?.text;

@@ -5,6 +5,7 @@ import {
   isOneOf,
   isWord,
   peek,
+  peekNumber,
   peekWord,
   sees,
   seesOne,
@@ -48,7 +49,9 @@ export const readNote = (c: Cursor): Statement | undefined =>
       )
     ) {
       if (seesPhrase(c, ', k|p') && word !== 'mark') return undefined;
-      while (c.at < c.end && !isOneOf(peekWord(c), ', ;')) c.at += 1;
+      // 'at 3rd, and 6th st'
+      const goesOn = () => peekWord(c, 1) === 'and' && peekNumber(c, 2) !== undefined;
+      while (c.at < c.end && (!isOneOf(peekWord(c), ', ;') || goesOn())) c.at += 1;
       return { is: 'note', about: 'marker' };
     }
     if (word === 'attach' && seesPhrase(c, 'attach yarn|wool|thread|ball|new|the|a|another'))

@@ -33,8 +33,18 @@ export const readPickUp = (c: Cursor): Statement | undefined =>
       edges.push(one);
     }
     if (edges.length === 0) return undefined;
+    skipHowHigh(c);
     const items = edges.map(({ stitches }): Item => ({ is: 'stitches', work: 'pu', times: stitches }));
     return { is: 'pick up', items, edges };
+  });
+
+/** 'pick up 15 sts at the centre of the front, 18 rows above the border': where is said in her words. */
+const skipHowHigh = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takes(c, ',') || takeNumber(c) === undefined || !takePhrase(c, 'rows|cm|in above|below|from'))
+      return false;
+    while (c.at < c.end && !sees(c, '.', ';')) c.at += 1;
+    return true;
   });
 
 /** Words before 'pick up', which say from where; 'with RS facing, k 12 from holder, pick up …' begins with a holder's stitches. */

@@ -56,7 +56,7 @@ export function pickSize(
   const out: Token[] = [];
   const odd: Token[] = [];
   for (let i = 0; i < tokens.length; i += 1) {
-    const list = listAt(tokens, i, sizes);
+    const list = listAt(tokens, i, sizes) ?? (sizes === 2 ? timesAt(tokens, i) : undefined);
     const token = tokens[i] as Token;
     if (list && list.values.length === sizes) {
       const chosen = list.values[Math.min(size, sizes - 1)] ?? [];
@@ -68,6 +68,19 @@ export function pickSize(
     out.push(token);
   }
   return { tokens: out, odd };
+}
+
+/** 'twice (3 times)': a word beside a number. */
+function timesAt(tokens: readonly Token[], from: number): List | undefined {
+  const to = from + 5;
+  const [often, open, n, times, close] = tokens.slice(from, to);
+  const isList =
+    isWord(often, 'once', 'twice') &&
+    isWord(open, '(') &&
+    n?.kind === 'number' &&
+    isWord(times, 'time', 'times') &&
+    isWord(close, ')');
+  return isList ? { from, to, values: [[often as Token], [n, times as Token]] } : undefined;
 }
 
 /** The ordinal ending or unit that the list's numbers carry. */

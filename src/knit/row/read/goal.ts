@@ -93,6 +93,7 @@ function readBefore(c: Cursor, n: number): Goal | undefined {
 
 function skipEndWords(c: Cursor): Goal {
   takeAnyPhrase(c, 'of the? row|rnd|needle', 'of rows', 'of next|this row');
+  takePhrase(c, 'for left|right front|side|shoulder');
   return TO_END;
 }
 

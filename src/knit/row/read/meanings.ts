@@ -103,7 +103,7 @@ const table = {
   // counts
   changed: 'dec decs decreased inc incs increased',
   'after a stated count':
-    'rem remain remains remaining left on needle needles now total in all altogether the each side for at end of row ' +
+    'rem remain remains remaining left right front on needle needles now total in all altogether the each side for at end of row ' +
     'inc incs increased dec decs decreased have are is should be , made',
   'before a stated count':
     'so now leaving making total of have has are is should be will you there giving to in all a = and thus then leaves ' +

@@ -39,7 +39,7 @@ const WORDS: Readonly<Record<string, string>> = {
   gauge: 'tension scale', // US gauge, UK tension
   // when and how often
   rep: 'repeat rpt',
-  foll: 'following fol folls follows',
+  foll: 'following fol folls foil follows',
   rem: 'remaining remg',
   remain: 'remains', // to be left on the needle
   alt: 'alternate altn', // every second one

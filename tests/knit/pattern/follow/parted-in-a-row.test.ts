@@ -129,6 +129,76 @@ Bind off 19 sts.
   > =   right side from {part body, stitches 20, edge right}, RS: 1 'divide for v neck' in stocking 4 mm; bind off
   > =   resting 1 from {part body, stitches 20, edge left}, RS: hold
 
+### for whom a row ends, how often, and where
+BODY
+  > heading
+Cast on 60 sts.
+  > →60
+Next row: k12 and place these sts on a holder for right front, bind off 6 sts, knit until you have 24 sts on right needle then place these sts on a holder for back, bind off 6 sts, knit to end of row for left front - 12 sts remain on needle for left front.
+  > 60→48 says 12 Body/body 1 RS k12, bind off 6 sts, k24, bind off 6 sts, knit to end (48)
+Work 1 row.
+  > 48→12 Body/left side 1 WS purl
+Bind off 12 sts.
+  > 12→0 Body/left side 2 RS bind off all sts in pattern (0)
+POCKETS
+  > heading →0
+Pick up 15 sts at centre of each Front, 18 rows above K3, P3 rib lower border.
+  > →15
+Work 2 rows in garter st.
+  > 15 Pockets/body 1 WS knit · RS knit
+Bind off, placing markers at 3rd, and 6th st, to mark the fold.
+  > 15→0 Pockets/body 3 WS bind off all sts in pattern (0)
+  > = Body, other, 1 to make, lines 3 4 5
+  > =   body from {castOn 60}, RS: 1 stocking 4 mm; split
+  > =   left side from {part body, stitches 12, edge left}, WS: 1 stocking 4 mm; bind off
+  > =   resting 1 from {part body, stitches 12, edge right}, WS: hold
+  > =   resting 2 from {part body, stitches 24, edge middle}, WS: hold
+  > = Pockets, other, 2 to make, lines 8 9
+  > =   body from {pickUp [{stitches 15, along 'centre of each front'}]}, WS: 2 garter 4 mm; bind off
+
+### how often, in a list of two sizes
+Sizes: 36 (42)
+  > talk
+FRONT
+  > heading
+Cast on 47 (45) sts.
+  > →47
+Work 4 rows in st st.
+  > 47 Front/body 1 RS knit · WS purl · RS knit · WS purl
+Bind off at armhole edge 13 (8) sts twice (3 times).
+  > 47→21 Front/body 5 RS bind off 13 sts, knit to end (34) · WS purl · RS bind off 13 sts, knit to end (21)
+Bind off.
+  > 21→0 Front/body 8 WS bind off all sts in pattern (0)
+BACK
+  > heading
+Cast on 47 (45) sts.
+  > →47
+Bind off 2 sts at beg of next row, dec 1 st at each end twice (on RS rows).
+  > own words 47→45 asks the count Back/body 1 RS bind off 2 sts, knit to end (45) · WS work in pattern 'dec 1 st at each end twice (on RS rows)'
+  > ✗ stitch or repeat expected @9:64 column 64
+  > = sizes 36, 42: 36
+  > = Front, front, 1 to make, lines 4 5 6
+  > =   body from {castOn 47}, RS: 7 stocking 4 mm; bind off
+  > = Back, back, 1 to make, lines 9
+  > =   body from {castOn 47}, RS: 2 stocking 4 mm (own words 2); hold
+
+### what a shaping is for
+FRONT
+  > heading
+Cast on 20 sts.
+  > →20
+Work 2 rows in garter st.
+  > 20 Front/body 1 RS knit · WS knit
+For V neck dec 1 st at neck edge every K row until 18 sts are left.
+  > 20→18 Front/body 3 RS knit to last 2 sts, dec (19) · WS knit · RS knit to last 2 sts, dec (18)
+Work 1 row for neck.
+  > own words 18 asks the count Front/body 6 WS work in pattern 'Work 1 row for neck'
+  > ✗ stitch expected @5:20 column 20
+Bind off.
+  > 18→0 Front/body 7 RS bind off all sts in pattern (0)
+  > = Front, front, 1 to make, lines 3 4 5 6
+  > =   body from {castOn 20}, RS: 6 garter 4 mm (own words 6); bind off
+
     `),
   )('$title', expectAnnotated);
 });

@@ -118,7 +118,7 @@ function statedHere(c: Cursor): number | undefined {
     'are left',
     'made',
   );
-  takeAnyPhrase(c, 'on each? needle', 'on? each side', 'in all', 'now');
+  takeAnyPhrase(c, 'on each? needle', 'on|at? each side', 'in all', 'now');
   const atEnd = c.at >= c.end || isOneOf(peekWord(c), '. , ; )');
   return (dash || lead > 0 || tail || c.at >= c.end) && atEnd ? n : undefined;
 }
