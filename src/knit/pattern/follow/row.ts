@@ -2,6 +2,7 @@ import { type Fault, fault } from '../../fault.ts';
 import type { Side } from '../../row/step.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
+import { allRows } from './build/cycle.ts';
 import { knownFabric } from './build/fabric.ts';
 import { MOST_ROWS } from './build/push-row.ts';
 import { wantSide } from './build/want-side.ts';
@@ -58,6 +59,7 @@ function doNumbered(
     part.cycle = {
       rows: new Map(),
       everyOther: undefined,
+      ...(first > 1 && { earlier: allRows(part) }),
       done: first - 1,
       last: 0,
       first: part.rows.length,

@@ -199,6 +199,34 @@ Bind off.
   > = Front, front, 1 to make, lines 3 4 5 6
   > =   body from {castOn 20}, RS: 6 garter 4 mm (own words 6); bind off
 
+### rows by numbers from before a repeat
+SCARF
+  > heading
+Cast on 20 sts.
+  > →20
+Row 1: k2, p16, k2.
+  > 20 Scarf/body 1 RS k2, p16, k2
+Row 2: knit.
+  > 20 Scarf/body 2 WS knit
+Rep rows 1 and 2 2 times.
+  > 20 Scarf/body 3 RS k2, p16, k2 · WS knit · RS k2, p16, k2 · WS knit
+Row 7: k1, p1, k to end.
+  > 20 Scarf/body 7 RS k1, p1, knit to end
+Row 8: purl.
+  > 20 Scarf/body 8 WS purl
+Rep rows 1 and 2 once.
+  > 20 Scarf/body 9 RS k2, p16, k2 · WS knit
+Rep rows 7 and 8 once.
+  > 20
+  > ✗ no rows to repeat @9:1
+Rep rows 3 and 4 once.
+  > 20
+  > ✗ no rows to repeat @10:1
+Bind off.
+  > 20→0 Scarf/body 11 RS bind off all sts in pattern (0)
+  > = Scarf, other, 1 to make, lines 3 4 5 6 7 8 11
+  > =   body from {castOn 20}, RS: 6 reverse stocking 4 mm; 2 pattern in stocking 4 mm; 2 reverse stocking 4 mm; bind off
+
     `),
   )('$title', expectAnnotated);
 });

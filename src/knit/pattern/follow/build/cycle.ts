@@ -77,7 +77,11 @@ const looksOfRow = (steps: readonly Step[], before: number, side: Side): string 
 /** The rows from one number to another, as far as they are known. */
 export function rowsBetween(part: PartBuild, from: number, to: number): (readonly Item[])[] {
   const { cycle } = part;
-  if (cycle) return numberedRows(cycle).flatMap(({ n, items }) => (n >= from && n <= to ? [items] : []));
+  if (cycle) {
+    const own = numberedRows(cycle).flatMap(({ n, items }) => (n >= from && n <= to ? [items] : []));
+    // 'Rows 1 and 2 … rep rows 1 and 2 5 times. Row 13: … Rep rows 1 and 2 once'
+    return own.length > 0 ? own : (cycle.earlier ?? []).slice(from - 1, to);
+  }
   return allRows(part).slice(from - 1, to);
 }
 
