@@ -164,7 +164,7 @@ const ASIDES = [
   'for a? ridge|foldline|hemline|fold|turn line|row|ridge?',
   'for a? hem turn|line?',
   'for the? border|welt|band|hem|edging ,',
-  'working? back and forth in? rows? with|on|using a|the? circular? needle',
+  'work|working? in? rows? back and forth in? rows? with|on|using a|the? circular? needle',
   'beg|starting|commencing with row 1 of? patt? ,',
 ];
 

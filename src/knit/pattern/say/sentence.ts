@@ -24,6 +24,7 @@ import {
   WHOLE,
 } from './beside.ts';
 import { skipBetween } from './between.ts';
+import { readCastOn } from './cast-on.ts';
 import { readSimple } from './constructs.ts';
 import { castOnAhead, takeFrontDoor } from './front-door.ts';
 import { readGauge, seesGauge } from './gauge.ts';
@@ -34,7 +35,7 @@ import { readMultiple } from './multiple.ts';
 import { readOtherPiece } from './other-piece.ts';
 import { takeStated } from './phrase/stated-count.ts';
 import { repeatSaid } from './repeat-stars.ts';
-import { joinsInRound, worksInRounds } from './rounds.ts';
+import { countsRounds, joinsInRound, worksInRounds } from './rounds.ts';
 import { begins, readBareRow, readLabelledRow } from './row.ts';
 import { announcedRows, standingOrder } from './standing-order.ts';
 import { readStars } from './stars.ts';
@@ -78,7 +79,10 @@ export function readSentence(
   const stripes = readStripesListed(c);
   if (stripes) add(stripes, sentence.from);
   else readHeadings(c, aloneOnLine, add);
-  if (!seesGauge(c) && worksInRounds(c)) return inRounds(c, said);
+  if (!seesGauge(c) && worksInRounds(c)) {
+    castOnFirst(c, said, add);
+    return inRounds(c, said);
+  }
   if (standingOrder(c))
     return { said, fault: expected(c, 'stitch or repeat expected'), rest: c.at, beside: true, order: true };
   const anew = takeFrontDoor(c, add);
@@ -155,12 +159,29 @@ export function readSentence(
   return { said };
 }
 
+/** 'Cast on 36 sts, join into a ring': what is cast on is on the needles, however it is worked then. */
+function castOnFirst(c: Cursor, said: Said[], add: Add): void {
+  attempt(c, () => {
+    const anew = takeFrontDoor(c, add);
+    const { at } = c;
+    const on = readCastOn(c);
+    if (on === undefined) return false;
+    add(on, at);
+    const cast = said.at(-1);
+    if (anew && cast) said[said.length - 1] = { ...cast, anew };
+    skipBetween(c);
+    return true;
+  });
+}
+
 /** Rounds are said, not flattened into rows: the sentence keeps its own words. */
 function inRounds(c: Cursor, said: Said[]): ReadSentence {
   const { line = 1, column = 1 } = c.tokens[c.at] ?? {};
   const found = fault('worked in rounds', {}, { line, column });
   const joins = joinsInRound(c);
-  return { said, fault: found, rest: c.at, order: true, ...(joins ? { beside: true, rounds: true } : {}) };
+  // 'on 3 needles, and rib 20 rounds' works them
+  const beside = !countsRounds(c);
+  return { said, fault: found, rest: c.at, order: true, ...(joins && { beside, rounds: true }) };
 }
 
 /**
