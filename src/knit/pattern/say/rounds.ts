@@ -12,9 +12,10 @@ import { means } from '../../row/read/meanings.ts';
 
 /** Whether a sentence is worked in rounds: 'Rnd 1: k', 'next round', 'work 6 rnds in rib', 'join to work in the round'. */
 export function worksInRounds(c: Cursor): boolean {
+  if (joinsInRound(c)) return true;
   for (let i = c.at; i < c.end; i += 1) {
     const token = c.tokens[i] as Token;
-    if (joinsInRound({ ...c, at: i })) return true;
+    if (isWord(token, 'join', 'on', 'onto', 'over') && joinsInRound({ ...c, at: i })) return true;
     if (token.word === 'rnds' || token.text === 'rnd') return true;
     if (token.text === 'round' && isARow(c, i)) return true;
   }
@@ -28,17 +29,19 @@ const isARow = (c: Cursor, at: number): boolean =>
   (isWord(c.tokens[at - 1], 'the') && isWord(c.tokens[at - 2], 'in')) ||
   (at + 1 < c.end && (c.tokens[at + 1]?.kind === 'number' || isWord(c.tokens[at + 1], ':')));
 
+/** Farther on it is not said what is joined. */
+const FAR = 40;
+
 /** 'Join to work in the round', 'join, being careful not to twist', '(divide) on 4 needles'. */
 export const joinsInRound = (c: Cursor): boolean =>
   ahead(c, () => {
     takeAnyPhrase(c, 'divide|divided|dividing|distribute sts? evenly?');
-    if (seesPhrase(c, 'on|over|onto|between|among 3|4|three|four double? -? pointed? needle|dpns'))
-      return true;
+    if (seesPhrase(c, 'on|over|onto 3|4|three|four double? -? pointed? needle|dpns')) return true;
     takeAnyPhrase(c, 'place marker and', 'pm and', 'pm ,', 'place marker ,');
     if (!seesPhrase(c, 'join|joining')) return false;
     return (
       c.tokens
-        .slice(c.at, c.end)
+        .slice(c.at, Math.min(c.end, c.at + FAR))
         .some((token, i) => means(token.word, 'closes a round') && (token.word !== 'rnd' || i > 1)) ||
       peek(c, 1) === undefined
     );
