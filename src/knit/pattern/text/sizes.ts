@@ -80,7 +80,7 @@ function timesAt(tokens: readonly Token[], from: number): List | undefined {
     n?.kind === 'number' &&
     isWord(times, 'time', 'times') &&
     isWord(close, ')');
-  return isList ? { from, to, values: [[often as Token], [n, times as Token]] } : undefined;
+  return isList ? { from, to, values: [[often as Token], [n as Token, times as Token]] } : undefined;
 }
 
 /** The ordinal ending or unit that the list's numbers carry. */
