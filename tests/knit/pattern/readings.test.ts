@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { nearWords, slipsBetween } from '../../../src/knit/pattern/text/near-words.ts';
 import { nearestReadings } from '../../../src/knit/pattern/readings.ts';
+import { nearWords, slipsBetween } from '../../../src/knit/pattern/text/near-words.ts';
 
 /** A back of our own; the line in question stands fourth. */
 const readings = (line: string, ...after: readonly string[]) =>
