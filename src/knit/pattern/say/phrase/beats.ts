@@ -146,13 +146,9 @@ function readRowKind(c: Cursor): RowKind | undefined {
   if (takeAnyPhrase(c, 'rs', 'right side', 'k', 'front')) return { every: 2, side: 'RS' };
   if (takeAnyPhrase(c, 'ws', 'wrong side', 'p')) return { every: 2, side: 'WS' };
   const n = peekNumber(c);
-  if (n === undefined) return undefined;
-  const suffix = peekWord(c, 1);
-  if (means(suffix, 'ordinal ending')) {
-    c.at += 2;
-    return { every: n, ...readAnd(c) };
-  }
-  return undefined;
+  if (n === undefined || !means(peekWord(c, 1), 'ordinal ending')) return undefined;
+  c.at += 2;
+  return { every: n, ...readAnd(c) };
 }
 
 /** 'every 4th and 2nd row', 'every 2nd and 4th row alternately'. */
