@@ -167,7 +167,6 @@ for (const size of walkedOn('common')) {
       const isTold = async (name: string, typed: readonly string[], right: string) => {
         for (const text of typed) {
           await field(page, name).fill(right);
-          await take.waitFor();
           await expect.poll(() => wrong(name).count(), { message: name }).toBe(0);
           await field(page, name).fill(text);
           await expect

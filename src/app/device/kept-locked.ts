@@ -1,6 +1,8 @@
-import { LOCKED } from '../../store/backup/own-settings.ts';
 import { locked } from '../state.ts';
 import { store } from '../store.ts';
+
+/** That the row in hand was locked and not opened since: of this device alone (src/store/backup/own-settings.ts). */
+const LOCKED = 'locked';
 
 /**
  * Locks the row that comes again after it was put away locked: a pocket presses Back too, and a phone ends what it has no

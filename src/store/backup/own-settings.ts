@@ -7,11 +7,8 @@ export const ASIDE = 'aside';
 /** What takes the last backup that was read in back again. */
 export const WAY_BACK = 'way back';
 
-/** The row in hand was locked, and has not been opened since. */
-export const LOCKED = 'locked';
-
 /** Kept by the device for itself: its letters, the file that it keeps up to date, what is on its way, the way back, and the lock. */
-const ownSettings: ReadonlySet<string> = new Set(['device', 'backup file', ASIDE, WAY_BACK, LOCKED]);
+const ownSettings: ReadonlySet<string> = new Set(['device', 'backup file', ASIDE, WAY_BACK, 'locked']);
 
 export const isOwnSetting = (name: string): boolean => ownSettings.has(name);
 
