@@ -178,10 +178,9 @@ export const wholeDesign = (): fc.Arbitrary<Design> =>
           ...design.sleeve,
           ...known({ lengthMm, endsAtWrist: r.endsAtWrist, capTopMm: r.capTop }),
         },
-        // which front lies on top is told by its holes
         frontBand: {
           ...design.frontBand,
-          ...known({ holesIn: design.frontBand.buttons > 0 ? r.holesIn : undefined, buttonMm: r.buttonMm }),
+          ...known({ holesIn: r.holesIn, buttonMm: r.buttonMm }),
         },
         armholeBand: { ...design.armholeBand, ...known({ percent: r.percent }) },
         gauges,

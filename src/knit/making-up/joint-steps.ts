@@ -136,7 +136,7 @@ function seamStep(
     const band = lap.joint.a[0]?.piece;
     const isPlacket = groups.all().some(({ recipe, role }) => recipe.name === band && role === 'front band');
     const of = isPlacket ? 'placket' : other ? 'both shoulders' : 'left shoulder';
-    return { id, kind: 'lap', of, rows: lap.a.rows };
+    return { id, kind: 'lap', of, rows: lap.a.rows, ...(isPlacket && band !== undefined && { band }) };
   }
   const [side] = seamsOf(own, 'side');
   if (side) {

@@ -59,6 +59,7 @@ export type Phrase =
   | {
       readonly say: 'lap';
       readonly of: 'left shoulder' | 'both shoulders' | 'placket';
+      readonly band?: string;
       readonly rows: number;
     }
   | { readonly say: 'buttons below'; readonly count: number }
@@ -220,8 +221,8 @@ function sleeves(step: Of<'set in sleeves'>): Phrase[] {
 const underarm = (own: UnderarmSeam): readonly Phrase[] =>
   own.stitches === 0 ? [] : [{ say: 'underarm', underarm: own, isOwn: own.rows === 0 }];
 
-function lap({ of, rows, buttons = 1 }: Of<'lap'>): Phrase[] {
-  const laid: Phrase = { say: 'lap', of, rows };
+function lap({ of, rows, band, buttons = 1 }: Of<'lap'>): Phrase[] {
+  const laid: Phrase = { say: 'lap', of, rows, ...(band !== undefined && { band }) };
   if (of === 'placket') return [laid, { say: 'over the head' }];
   if (of === 'both shoulders') return [laid, { say: 'before the sleeves' }];
   return [laid, { say: 'buttons below', count: buttons }, { say: 'over the head' }];

@@ -1,7 +1,7 @@
 import type { PieceRole } from '../piece/recipe.ts';
 import type { StandingGarment, StandingMake, StandingPiece } from '../piece/standing.ts';
 import type { EdgeName, SewnBand } from './band-joints.ts';
-import { openingsOf } from './found-openings.ts';
+import { type FoundOpenings, openingsOf } from './found-openings.ts';
 import { type AboutPanel, FoundPanel } from './found-panel.ts';
 import { FoundSleeve } from './found-sleeve.ts';
 import type { Joint } from './joint.ts';
@@ -66,7 +66,8 @@ export function proposed(
   const [left, right] = [sleeveOf(first), sleeveOf(sleeve?.makes[1] ?? first)];
   const isOpen = fronts?.left.isHalf ?? false;
   const recipes = pieces.map(({ recipe }) => recipe);
-  const { partsBack, ...opens } = openingsOf(bands, recipes, isOpen);
+  const { partsBack, ...found } = openingsOf(bands, recipes, isOpen);
+  const opens = { ...found, ...onTopOf(bands, told, found) };
   const hasPlacket = opens.placket !== undefined;
   const opensBehind = partsBack || told.opening?.of === 'back';
   const behind = own && panel(own, known('back'));
@@ -89,6 +90,17 @@ export function proposed(
     capEase: left?.seamEase() ?? 0,
   };
   return withEase(stated(sewn), told, { pieces });
+}
+
+/** A text that says which band of a placket lies on top knows better than its holes, of which a small one has none. */
+function onTopOf(
+  bands: readonly SewnBand[],
+  { onTop }: Told,
+  { placket }: Pick<FoundOpenings, 'placket'>,
+): Pick<FoundOpenings, 'placket'> {
+  const band = bands.find(({ piece }) => piece.toLowerCase() === onTop);
+  if (placket === undefined || !band) return {};
+  return { placket: band.along.some(({ edge }) => edge === 'left front edge') ? 'left' : 'right' };
 }
 
 /** A text that measures a sleeve's edge beside its armhole means them to be sewn together, eased as much as they differ. */

@@ -127,6 +127,8 @@ export type MakingUpStep = {
   | {
       readonly kind: 'lap';
       readonly of: 'left shoulder' | 'both shoulders' | 'placket';
+      /** of a placket, the one that lies on top */
+      readonly band?: string;
       readonly rows: number;
       readonly buttons?: number;
     }

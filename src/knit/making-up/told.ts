@@ -21,6 +21,8 @@ export interface Told {
   readonly top?: { readonly sleeveMm: number; readonly armholeMm: number };
   /** what a band picks up, in hundredths of the stitches that its edge has room for, by its name in small letters */
   readonly shares?: ReadonlyMap<string, number>;
+  /** of a placket the band that lies on top, in small letters */
+  readonly onTop?: string;
   /** rows of one side */
   readonly opening?: { readonly of: 'back' | 'raglan'; readonly rows: number };
   /** of two fronts that are one piece */

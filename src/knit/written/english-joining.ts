@@ -81,7 +81,7 @@ function saidIn(terms: Terms): Omit<JoiningWords['said'], PlainPhrase> {
         height: length(armholeMm),
       }),
     loop: ({ rows, of }) => fill(loops[of], { rows }),
-    lap: ({ of, rows }) => fill(laps[of], { rows, off }),
+    lap: ({ of, rows, band = '' }) => fill(laps[of], { rows, off, band: lower(band) }),
     'buttons below': ({ count }) =>
       fill(figured[count === 1 ? 'a button below' : 'buttons below'], { total: count }),
     holes: ({ band, stitches }) =>

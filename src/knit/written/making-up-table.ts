@@ -78,7 +78,7 @@ export const laps = {
   'both shoulders':
     'Lay the back with its band, {rows} rows, over the front, and the front’s band under the back: the edges of both shoulders meet. Sew the layers together at each armhole only; the sleeve is sewn through both, and its armhole measured once, on the upper layer.',
   placket:
-    'Lay the band with the holes over the other, {rows} rows each. Sew its lower end to the stitches {off} below it, and the lower end of the other behind it.',
+    'Lay the {band} over the other, {rows} rows each. Sew its lower end to the stitches {off} below it, and the lower end of the other behind it.',
 } as const;
 
 export const loops = {

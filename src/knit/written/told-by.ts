@@ -67,6 +67,9 @@ function tell(
     case 'said top eased in':
       told.top ??= { sleeveMm: n('width'), armholeMm: n('height') };
       break;
+    case 'lap placket':
+      told.onTop ??= String(values.band);
+      break;
     case 'loop back':
     case 'loop raglan':
       told.opening ??= { of: key === 'loop back' ? 'back' : 'raglan', rows: n('rows') };

@@ -113,12 +113,12 @@ export const joining: JoiningWords = {
       `Die Ärmelkante misst ${length(topMm)}, das Armloch ${length(armholeMm)}${meet ? '' : '; das Längere gleichmäßig einhalten'}.`,
     loop: ({ rows, of }) =>
       `${counted(rows, 'rows')} tief; ${of === 'back' ? 'ein Knopf kommt an die eine Seite, eine Schlinge an die andere' : 'ein Knopf kommt an die Kante des Rückenteils, eine Schlinge an die des Ärmels'}.`,
-    lap: ({ of, rows }) => {
+    lap: ({ of, rows, band = '' }) => {
       if (of === 'left shoulder')
         return `Die linke vordere Schulter mit ihrer Blende, ${counted(rows, 'rows')}, über die hintere legen. Die beiden Lagen nur am Armloch zusammennähen.`;
       return of === 'both shoulders'
         ? `Das Rückenteil mit seiner Blende, ${counted(rows, 'rows')}, über das Vorderteil legen, die Blende des Vorderteils unter das Rückenteil: die Kanten beider Schultern treffen sich. Die Lagen nur an jedem Armloch zusammennähen; der Ärmel wird durch beide genäht, sein Armloch einmal gemessen, an der oberen Lage.`
-        : `Die Blende mit den Löchern über die andere legen, je ${counted(rows, 'rows')}. Ihr unteres Ende an die abgeketteten Maschen darunter nähen, das der anderen dahinter.`;
+        : `Von den beiden Blenden diese über die andere legen (${named(band)}), je ${counted(rows, 'rows')}. Ihr unteres Ende an die abgeketteten Maschen darunter nähen, das der anderen dahinter.`;
     },
     'buttons below': ({ count }) =>
       `${count === 1 ? '1 Knopf' : `${count} Knöpfe`} unter den Löchern an das Rückenteil nähen.`,

@@ -115,13 +115,13 @@ export const joining: JoiningWords = {
       `Le bord de la manche mesure ${length(topMm)}, l’emmanchure ${length(armholeMm)}${meet ? '' : '\u00a0; soutenir le plus long régulièrement'}.`,
     loop: ({ rows, of }) =>
       `${counted(rows, 'rows')} de profondeur, ${of === 'back' ? 'un bouton d’un côté et une bride de l’autre' : 'un bouton au bord du dos et une bride à celui de la manche'}.`,
-    lap: ({ of, rows }) => {
+    lap: ({ of, rows, band = '' }) => {
       const high = counted(rows, 'rows');
       if (of === 'left shoulder')
         return `Poser l’épaule devant gauche avec sa bande, ${high}, sur celle du dos. Ne coudre les deux épaisseurs ensemble qu’à l’emmanchure.`;
       return of === 'both shoulders'
         ? `Poser le dos avec sa bande, ${high}, sur le devant, et la bande du devant sous le dos\u00a0: les bords des deux épaules se rejoignent. Ne coudre les épaisseurs ensemble qu’à chaque emmanchure\u00a0; la manche se coud à travers les deux, son emmanchure mesurée une fois, sur l’épaisseur du dessus.`
-        : `Poser la bande à boutonnières sur l’autre, ${high} chacune. Coudre son extrémité inférieure aux mailles rabattues au-dessous, et celle de l’autre derrière.`;
+        : `Des deux bandes, poser celle-ci sur l’autre (${named(band)}), ${high} chacune. Coudre son extrémité inférieure aux mailles rabattues au-dessous, et celle de l’autre derrière.`;
     },
     'buttons below': ({ count }) =>
       `Coudre ${count} bouton${count < 2 ? '' : 's'} au dos, sous les boutonnières.`,
