@@ -14,7 +14,6 @@ type Slips = Extract<Statement, { is: 'slips' }>;
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
   gauge: MeasuredGauge | undefined;
-  /** of other fabrics, where the text tells them too */
   gauges: Recipe['gauges'];
   /** counted in the pattern itself, so it holds for whatever is worked */
   gaugeInPattern: boolean;
