@@ -56,7 +56,6 @@ export default defineConfig({
           // Most of a run would be starting afresh for each file; what a test makes, it makes under a name of its own.
           isolate: false,
           pool: 'threads',
-          // one beside the tests in a browser: `tests/run/test.ts`
           maxWorkers: 2,
         },
       },

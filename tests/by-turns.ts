@@ -7,5 +7,5 @@ const isWhole = process.env.RIDGELINE_DRAFTS !== undefined;
 export const byTurns = <T>(all: readonly T[], turn: number, every = 3): readonly T[] =>
   isWhole ? all : all.filter((_, i) => (i + turn) % every === 0);
 
-/** Of so many runs of a law two fifths. */
-export const share = (runs: number): number => (isWhole ? runs : Math.ceil(0.4 * runs));
+/** Of so many runs of a law three tenths. */
+export const share = (runs: number): number => (isWhole ? runs : Math.ceil(0.3 * runs));

@@ -11,6 +11,7 @@ import {
   type WebError,
 } from 'playwright-core';
 import { requireChromium } from '../run/chromium.ts';
+import { seed } from '../seed.ts';
 import { borrowWindow } from './kept-windows.ts';
 import { killBrowserOf } from './kill.ts';
 
@@ -29,6 +30,10 @@ export const walkedOn = (size: keyof typeof phones): readonly (keyof typeof phon
 /** Of ways to make the same walk, in another language or with other choices: these in every run, `all` with RIDGELINE_LOOKS=all. */
 export const walkedBy = <T>(all: readonly T[], inEveryRun: (one: T) => boolean): readonly T[] =>
   isLong ? all : all.filter(inEveryRun);
+
+/** Of a list of repetitions every so many-th, from another one on with each seed; all of them with RIDGELINE_LOOKS=all. */
+export const walkedInTurn = <T>(all: readonly T[], every = 2): readonly T[] =>
+  isLong ? all : all.filter((_, i) => (i + seed) % every === 0);
 
 export interface Phone {
   readonly context: BrowserContext;
@@ -72,13 +77,18 @@ const notNeeded = [
   'WebUIOmniboxFullPopup',
   'OmniboxPopupWebUI',
   'AimEnabled',
+  'GlobalMediaControls',
   'HttpsUpgrades',
+  'InitialWebUI',
+  'LensOverlay',
   'MediaRouter',
   'NetworkTimeServiceQuerying',
   'OptimizationHints',
   'PaintHolding',
   'PreconnectToSearch',
+  'RenderDocument',
   'SpareRendererForSitePerProcess',
+  'TabHoverCardImages',
   'ThirdPartyStoragePartitioning',
   'Translate',
 ];
@@ -92,11 +102,20 @@ export function newProfile(): string {
   return profile;
 }
 
+/** A process that draws as a graphics card would, one for the network, one for each page, bars around it: a fifth of the work of opening pages. */
+export const light = [
+  '--disable-gpu',
+  '--in-process-gpu',
+  '--enable-features=NetworkServiceInProcess2',
+  '--disable-site-isolation-trials',
+  '--kiosk',
+];
+
 /**
  * Pages of tests live for seconds: what a browser would compile once more, and better, for those that live long, and
- * the threads that it does so on, took a sixth of the work of opening them. (A bench gives arguments of its own.)
+ * the threads that it does so on, took a sixth of it. (A bench gives arguments of its own; so does what reckons for long.)
  */
-const shortLived = ['--js-flags=--no-opt --single-threaded'];
+const shortLived = ['--js-flags=--no-opt --no-maglev --single-threaded', ...light];
 
 const launch = (args: readonly string[] = shortLived) => ({
   executablePath: requireChromium(),

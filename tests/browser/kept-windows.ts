@@ -7,7 +7,7 @@ import type { Browser, BrowserContext, BrowserContextOptions, CDPSession, Page }
  */
 interface Kept {
   readonly context: BrowserContext;
-  /** an empty page, by which it is emptied */
+  /** a page without a script, by which it is emptied; at the app's address it keeps the process that the next page takes */
   readonly keeper: Page;
   readonly devtools: CDPSession;
   /** the addresses that something was stored for, if anything was */
@@ -50,14 +50,20 @@ async function newWindow(browser: Browser, options: BrowserContextOptions): Prom
   const keeper = await context.newPage();
   const origins = new Set<string>();
   context.on('request', (request) => {
-    if (request.isNavigationRequest()) origins.add(new URL(request.url()).origin);
+    if (request.isNavigationRequest() && request.frame().page() !== keeper)
+      origins.add(new URL(request.url()).origin);
   });
   return { context, keeper, devtools: await context.newCDPSession(keeper), origins };
 }
 
 async function empty({ context, keeper, devtools, origins }: Kept): Promise<void> {
   for (const page of context.pages()) if (page !== keeper) await page.close();
-  for (const origin of origins)
-    if (origin !== 'null') await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: 'all' });
+  for (const origin of origins) {
+    if (origin === 'null') continue;
+    // whatever host it was, it may be gone by now
+    if (!keeper.url().startsWith(origin))
+      await keeper.goto(`${origin}/icons/icon-192.png`).catch(() => undefined);
+    await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: 'all' });
+  }
   origins.clear();
 }

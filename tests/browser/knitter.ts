@@ -25,6 +25,32 @@ export async function unfold(page: Page): Promise<void> {
 
 const said = (n: number): string => n.toLocaleString('en');
 
+/**
+ * Waits within the page until the row in hand reads so, or the part is done, and gives up after `mostMs`: hundreds of
+ * rows are knitted, and to ask from outside whether one is there took as long as to knit it.
+ */
+const comes = (page: Page, text: string | undefined, mostMs = 2000): Promise<void> =>
+  page.evaluate(
+    ([wanted, most]) =>
+      new Promise<void>((done) => {
+        const isThere = () => {
+          const at = document.querySelector(wanted === undefined ? '.part-end' : '.knitting-row strong');
+          return at?.textContent?.replace(/\s+/g, ' ').includes(wanted ?? '') === true;
+        };
+        const end = () => {
+          watch.disconnect();
+          done();
+        };
+        const watch = new MutationObserver(() => {
+          if (isThere()) end();
+        });
+        watch.observe(document, { subtree: true, childList: true, characterData: true });
+        if (isThere()) end();
+        else setTimeout(end, most);
+      }),
+    [text, mostMs] as const,
+  );
+
 export function knitterAt(page: Page, url: string): Knitter {
   const pad = page.getByRole('button', { name: 'Row done', exact: true });
   const shown = page.locator('.knitting-row strong');
@@ -49,7 +75,9 @@ export function knitterAt(page: Page, url: string): Knitter {
     const { x, y } = await thumb();
     for (let n = first; n < first + rows; n += 1) {
       await page.touchscreen.tap(x, y);
-      await (n === of ? done : shown.filter({ hasText: `Row ${said(n + 1)} of ${said(of)}` })).waitFor();
+      const next = n === of ? undefined : `Row ${said(n + 1)} of ${said(of)}`;
+      await comes(page, next);
+      await (next === undefined ? done : shown.filter({ hasText: next })).waitFor();
     }
   }
 

@@ -53,13 +53,17 @@ const inTurn = <T>(list: readonly T[], index: number): readonly T[] =>
   list.slice(index % list.length).slice(0, 1);
 
 /**
- * What a sight is tried in: the plain look in every run, and by turns one of the hardest and one of the others, so that
- * over all sights each is tried. All of them with RIDGELINE_LOOKS=all.
+ * What a sight is tried in: the plain look in every run, by turns one of the hardest, and every second sight one of the
+ * others, so that over all sights each is tried several times. All of them with RIDGELINE_LOOKS=all.
  */
 export const looksToTry = (sightIndex: number): readonly Look[] =>
   process.env.RIDGELINE_LOOKS === 'all'
     ? looks
-    : [plain, ...inTurn(hardest, sightIndex), ...inTurn(others, sightIndex)];
+    : [
+        plain,
+        ...inTurn(hardest, sightIndex),
+        ...(sightIndex % 2 === 0 ? inTurn(others, sightIndex / 2) : []),
+      ];
 
 /** WCAG 2.2, success criterion 1.4.12. */
 const spacing =

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
-import { openPhone, removeProfiles } from './drive.ts';
+import { openPhone, removeProfiles, walkedInTurn } from './drive.ts';
 import { readsPattern } from './reads-pattern.ts';
 import { until } from './until.ts';
 import { cachedPaths, precacheList, runningVersion, workerReady } from './worker.ts';
@@ -43,7 +43,7 @@ describe.each(['/', '/knits/ridgeline/'])('served under %s', (base) => {
 });
 
 describe('without a network', () => {
-  it('starts from cold, three times of three, the browser killed in between', async () => {
+  it('starts from cold, again and again, the browser killed in between', async () => {
     const host = await serve({ root: dist });
     const first = await openPhone();
     await first.page.goto(host.url);
@@ -52,7 +52,7 @@ describe('without a network', () => {
     await first.kill();
     await host.close();
 
-    for (let start = 1; start <= 3; start += 1) {
+    for (const _ of walkedInTurn(['first', 'second', 'third'])) {
       const phone = await openPhone({ profile: first.profile });
       await phone.page.goto(`${host.url}#/`);
       await phone.page.waitForSelector('#app > *');

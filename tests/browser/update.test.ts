@@ -9,7 +9,7 @@ import { dist } from '../run/built.ts';
 import { type Served, type ServeOptions, serve } from '../run/serve.ts';
 import { inTheBox } from './backed-up.ts';
 import { withOtherWords } from './changed-words.ts';
-import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { openPhone, type Phone, removeProfiles, walkedInTurn } from './drive.ts';
 import { settled as stands } from './settled.ts';
 import { until } from './until.ts';
 import {
@@ -165,7 +165,7 @@ describe('a broken newer version on the host', () => {
   it('leaves the installed one working, in whichever way it is broken', async () => {
     const { phone, host, version } = await installed({ once: false });
     let at = host;
-    for (const [name, instead] of brokenDeploys(next)) {
+    for (const [name, instead] of walkedInTurn(brokenDeploys(next))) {
       at = await deploy(at, next, instead);
       await askForUpdate(phone.page);
       await settled(phone.page);

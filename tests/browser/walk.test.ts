@@ -17,7 +17,7 @@ describe.each(walkedBy(walks, ({ size }) => size === 'small'))('on a $size phone
   // The counts are those of the sample's own numbers: 96 stitches to share, 48 for each shoulder, 30 of them at its top.
   it('knits the front to its end, the network gone with a shoulder half done', async () => {
     const host = await serve({ root: 'dist' });
-    const phone = await openPhone({ size });
+    const phone = await openPhone({ size, once: true });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
     await knitter.openSample();

@@ -2,16 +2,22 @@ import { createHash } from 'node:crypto';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 import { seed } from '../seed.ts';
 
-/** Files that take a minute or more in a browser, the longest first: begun last, one would run on alone at the end. */
+/** Files that take long in a browser, the longest first: begun last, one would run on alone at the end. */
 const longest = [
   'every-screen',
-  'walk',
   'update',
+  'walk',
   'count',
-  'larger-text',
+  'to-device',
+  'faults',
+  'offline',
+  'languages',
+  'hand',
   'editor',
-  'three-taps',
+  'speech',
+  'draft',
   'kept-whole',
+  'in-sizes',
 ];
 
 const place = (path: string): number => {

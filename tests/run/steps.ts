@@ -1,11 +1,14 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
+import { setPriority } from 'node:os';
 import { join } from 'node:path';
 
 /** One check that a command makes: a name for the list, and the command. */
 export interface Step {
   readonly name: string;
   readonly command: readonly string[];
+  /** true: takes what the others leave of the processors */
+  readonly yields?: boolean;
 }
 
 export interface StepResult {
@@ -49,20 +52,38 @@ export function runStep({ name, command }: Step): StepResult {
   return { name, passed: status === 0, seconds: (performance.now() - start) / 1000 };
 }
 
+/** How far a step that yields stands back: for two seconds that both want it has half a one. */
+const YIELDING = 5;
+
 /** Runs steps side by side. What the first prints is on the screen at once, what the others do when they are done. */
-export function runTogether(steps: readonly Step[]): Promise<StepResult[]> {
-  return Promise.all(
-    steps.map(async ({ name, command: [program = '', ...args] }, index) => {
-      const start = performance.now();
-      const child = spawn(program, args, { stdio: index === 0 ? 'inherit' : ['ignore', 'pipe', 'pipe'] });
-      const printed: Buffer[] = [];
-      for (const stream of [child.stdout, child.stderr])
-        stream?.on('data', (data: Buffer) => printed.push(data));
-      const [status] = (await once(child, 'close')) as [number | null];
-      process.stdout.write(Buffer.concat(printed));
-      return { name, passed: status === 0, seconds: (performance.now() - start) / 1000 };
-    }),
-  );
+export const runTogether = (steps: readonly Step[]): Promise<StepResult[]> =>
+  Promise.all(steps.map((step, index) => runBeside(step, index === 0)));
+
+/** Runs steps one after the other beside whatever else runs, and prints what each prints when it is done. */
+export async function runInTurn(steps: readonly Step[]): Promise<StepResult[]> {
+  const results: StepResult[] = [];
+  for (const step of steps) results.push(await runBeside(step, false));
+  return results;
+}
+
+async function runBeside({ name, command, yields }: Step, isShown: boolean): Promise<StepResult> {
+  const [program = '', ...args] = command;
+  const start = performance.now();
+  const child = spawn(program, args, { stdio: isShown ? 'inherit' : ['ignore', 'pipe', 'pipe'] });
+  if (yields && child.pid !== undefined) standBack(child.pid);
+  const printed: Buffer[] = [];
+  for (const stream of [child.stdout, child.stderr]) stream?.on('data', (data: Buffer) => printed.push(data));
+  const [status] = (await once(child, 'close')) as [number | null];
+  process.stdout.write(Buffer.concat(printed));
+  return { name, passed: status === 0, seconds: (performance.now() - start) / 1000 };
+}
+
+function standBack(pid: number): void {
+  try {
+    setPriority(pid, YIELDING);
+  } catch {
+    // done already, or a machine that lets nobody choose: then it takes its share as all do
+  }
 }
 
 /** 'ok    types (3.1 s)' */

@@ -1,5 +1,5 @@
 /**
- * `npm test`: the checks, then the tests in Node and beside them those in a real browser. All of them run, whatever
+ * `npm test`: the tests in a real browser, and beside them those in Node and the checks. All of them run, whatever
  * fails first; a file that failed in a browser is tried once more by itself. The last line counts the checks and the tests that were really made. `npm run test:unit` makes those in
  * Node alone, `npm test -- PATH` those in whose path PATH is found, in Node or in a browser.
  */
@@ -8,7 +8,7 @@ import { parseArgs } from 'node:util';
 import { seed } from '../seed.ts';
 import { onceMore } from './once-more.ts';
 import { add, failedFiles, failuresOf, printTally, type Tally, tallyReport } from './results.ts';
-import { checks, printStep, runStep, runTogether, type Step } from './steps.ts';
+import { checks, printStep, runInTurn, runTogether, type Step } from './steps.ts';
 
 const { values, positionals: paths } = parseArgs({
   allowPositionals: true,
@@ -21,9 +21,6 @@ const isWhole = paths.length === 0 && values.project === undefined;
 const order: Readonly<Record<string, readonly string[]>> = {
   unit: ['--sequence.shuffle.tests', `--sequence.seed=${seed}`],
 };
-
-/** Two cores are busy with one worker in Node beside three browsers, which wait half of their time. */
-const beside = ['--no-file-parallelism'];
 
 const reportPath = (project: string) => `.cache/results/${project}.json`;
 
@@ -41,20 +38,23 @@ const testStep = (
     ...files,
     `--project=${project}`,
     ...(order[project] ?? []),
-    ...(isWhole && project === 'unit' ? beside : []),
     // what has no test for a path has nothing to do; that some test was made is asked below
     '--passWithNoTests',
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${reportPath(report)}`,
   ],
+  // a page that waits for a processor may answer later than its test waits; what only counts has time
+  yields: project !== 'browser',
 });
 
 rmSync('.cache/results', { recursive: true, force: true });
 mkdirSync('.cache/results', { recursive: true });
 const { project: projects = ['unit', 'browser'] } = values;
-const checked = isWhole ? checks.map(runStep) : [];
-const ran = await runTogether(projects.map((project) => testStep(project, paths, project)));
+const [ran, checked] = await Promise.all([
+  runTogether(projects.map((project) => testStep(project, paths, project))),
+  runInTurn(isWhole ? checks.map((check) => ({ ...check, yields: true })) : []),
+]);
 
 const tried = ran.map((step, index) => {
   const project = projects[index] ?? '';

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { exportAll } from '../../../src/store/backup/export.ts';
 import { readBackup } from '../../../src/store/backup/read.ts';
 import { DEVICES, deviceDeeds } from '../../arbitraries/devices.ts';
+import { share } from '../../by-turns.ts';
 import { seed } from '../../seed.ts';
 import { everything, places } from '../knitted-box.ts';
 import { given } from '../scenario.ts';
@@ -17,7 +18,7 @@ async function united(deeds: Parameters<typeof doOn>[1][], turns: readonly numbe
 }
 
 /** Whiles of three devices: each law is asked of all of them, since none changes what lies in a box. */
-const WHILES = 40;
+const WHILES = share(60);
 const anyWhile = fc.tuple(deviceDeeds(), fc.array(fc.nat(100), { minLength: 6, maxLength: 6 }));
 const whiles = fc.sample(anyWhile, { numRuns: WHILES, seed });
 const all: Devices[] = [];
