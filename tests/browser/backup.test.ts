@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, expect, it, vi } from 'vitest';
-import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 
 /** Three phones one after the other; a machine that does much else beside needs many times as long. */
 vi.setConfig({ testTimeout: 180_000 });
@@ -10,8 +10,8 @@ vi.setConfig({ testTimeout: 180_000 });
 afterAll(removeProfiles);
 
 it('what was knitted goes out in one file and comes in on another device, unites, and is taken back', async () => {
-  const host = await serve({ root: 'dist' });
-  const one = await openPhone({ once: true });
+  const host = await plainHost();
+  const one = await openPhone({ worker: false });
   // without the save dialog (no one is there to answer it) the file is downloaded
   await one.page.addInitScript('delete window.showSaveFilePicker');
   await one.page.goto(`${host.url}#/sample`);
@@ -105,5 +105,4 @@ it('what was knitted goes out in one file and comes in on another device, unites
     .waitFor();
   expect([...one.strangers, ...two.strangers, ...again.strangers]).toEqual([]);
   await again.close();
-  await host.close();
 });

@@ -1,8 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 
 afterAll(removeProfiles);
 
@@ -16,8 +15,8 @@ const colours = (page: Page) =>
   });
 
 it("the system's bar has the ground of the look she chose, not of the one the system has", async () => {
-  const host = await serve({ root: dist });
-  const phone = await openPhone({ once: true, colorScheme: 'light' });
+  const host = await plainHost();
+  const phone = await openPhone({ worker: false, colorScheme: 'light' });
   const { page } = phone;
   await page.goto(`${host.url}#/settings`);
   const grounds = new Set<string>();
@@ -32,5 +31,4 @@ it("the system's bar has the ground of the look she chose, not of the one the sy
   }
   expect(grounds.size).toBe(2);
   await phone.close();
-  await host.close();
 });

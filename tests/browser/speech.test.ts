@@ -32,6 +32,9 @@ const speaksOtherwise = new Set([
   'damaged link',
 ]);
 
+/** The last sights are only come to for what they say. */
+const lastToRead = sights.findLastIndex(({ name }) => !speaksOtherwise.has(name));
+
 /** All that is to be read or heard, without what she typed. */
 const words = (page: Page) =>
   page.evaluate(() => {
@@ -68,7 +71,7 @@ describe('terms, lengths, needles and wording', () => {
       const settings = await openSettings(phone.page, host.url);
       await choose(phone.page, settings, choices);
       const found: string[] = [];
-      for (const sight of sights) {
+      for (const sight of sights.slice(0, lastToRead + 1)) {
         await sight.come(phone.page, knitter);
         const said = await words(phone.page);
         const wrong = speaksOtherwise.has(sight.name) ? null : never.exec(said);

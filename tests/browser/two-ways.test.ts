@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, expect, it } from 'vitest';
-import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { hiddenAt } from './hidden-at.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 
 afterAll(removeProfiles);
@@ -51,8 +51,8 @@ async function planAnew({ page }: Phone, stitches: number, rows: number): Promis
 }
 
 it('two phones plan the same piece anew, are united by a file, and she chooses between the two ways', async () => {
-  const host = await serve({ root: 'dist' });
-  const [one, two] = [await openPhone({ once: true }), await openPhone({ size: 'small', once: true })];
+  const host = await plainHost();
+  const [one, two] = [await openPhone({ worker: false }), await openPhone({ size: 'small', worker: false })];
   for (const { page } of [one, two]) await page.addInitScript('delete window.showSaveFilePicker');
   const first = knitterAt(one.page, host.url);
   await first.openSample();
@@ -115,5 +115,4 @@ it('two phones plan the same piece anew, are united by a file, and she chooses b
   expect([...one.strangers, ...two.strangers, ...one.complaints, ...two.complaints]).toEqual([]);
   await one.close();
   await two.close();
-  await host.close();
 }, 240_000);
