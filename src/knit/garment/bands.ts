@@ -8,7 +8,14 @@ import { heldNeck } from './held-neck.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { necks } from './kinds/necks.ts';
 import { cornerAt, lapCorner } from './lap-corners.ts';
-import { collarPickUp, lapBorder, shoulderHoles, shoulderPickUp, withEvenHoles } from './neck-opening.ts';
+import {
+  collarPickUp,
+  lapBorder,
+  openingPairs,
+  shoulderHoles,
+  shoulderPickUp,
+  withEvenHoles,
+} from './neck-opening.ts';
 import {
   alongBack,
   alongSleeve,
@@ -44,10 +51,10 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const { front, counts } = edges;
   const sleeveTop = alongSleeve(design, edges, 'left').reduce((sum, { stitches }) => sum + stitches, 0);
   const { mitre } = necks[design.neck.shape];
-  const { partsBack, shoulders, ...parts } = openingOf(design);
-  // a neck of less than a pair of rows is none
+  const { shoulders, ...parts } = openingOf(design);
+  // a neck of less than a pair of rows is none, nor is an opening of the back
   const partsFront = parts.partsFront && front !== undefined;
-  const half = partsBack ? halfBackPickUp(edges) : 0;
+  const half = parts.partsBack && openingPairs(design, counts, 'back') > 0 ? halfBackPickUp(edges) : 0;
   const lap = shoulders === 2 ? shoulderPickUp(design, counts) : 0;
   const corner = lap > 0 ? lapCorner(design, counts) : 0;
   const lead = half + lap + corner;

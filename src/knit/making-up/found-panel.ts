@@ -63,7 +63,7 @@ export class FoundPanel implements PanelEdges {
     const top = this.stretch(this.leaf(outer), 'top');
     if (this.isParted(outer) && !this.isFlatHalf(outer))
       return [...slope, ...(outer === 'left' ? turnedRound([top]) : [top])];
-    const rest = this.restOfShoulder();
+    const rest = this.restOfShoulder(outer);
     if (rest === 0) return slope;
     const all = this.topStitches();
     const stitches = outer === 'right' ? { from: 0, to: rest } : { from: all - rest, to: all };
@@ -92,7 +92,7 @@ export class FoundPanel implements PanelEdges {
           : [own];
     const last = this.stretch(leaf, 'top');
     const isFlat = this.isFlatHalf(outer);
-    const [rest, all] = [this.restOfShoulder(), this.topStitches()];
+    const [rest, all] = [this.restOfShoulder(outer), this.topStitches()];
     const neck = outer === 'right' ? { from: rest, to: all } : { from: 0, to: all - rest };
     const top: Line = tip ? [last] : isFlat ? [{ ...last, stitches: neck }] : [];
     return [...side, ...(outer === 'right' ? turnedRound(top) : top)];
@@ -134,7 +134,7 @@ export class FoundPanel implements PanelEdges {
         ...this.neckSide('left', false),
       ];
     const top = this.stretch(this.about.parts[0], 'top');
-    const rest = this.restOfShoulder();
+    const rest = this.restOfShoulder('right');
     return [rest === 0 ? top : { ...top, stitches: { from: rest, to: this.topStitches() - rest } }];
   }
 
@@ -168,11 +168,11 @@ export class FoundPanel implements PanelEdges {
   }
 
   /** What of a shoulder is bound off in one row with the neck between both. */
-  private restOfShoulder(): number {
+  private restOfShoulder(outer: Edge): number {
     const { shoulder, isRaglan, parts, isHalf } = this.about;
     if (shoulder === undefined || isRaglan) return 0;
-    if (isHalf) return shoulder;
-    const taken = this.at('right').takenFrom(this.shoulderAt('right'));
+    const taken = this.at(outer).takenFrom(this.shoulderAt(outer));
+    if (isHalf) return Math.max(0, shoulder - taken);
     // what rests behind shoulders that are bound off is the neck; where nothing is bound off all of it rests
     if (parts[0]?.end === 'hold' && taken > 0) return 0;
     const rest = shoulder - taken;

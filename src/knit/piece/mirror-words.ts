@@ -181,6 +181,8 @@ function restAt(works: readonly StitchName[], where: 'start' | 'end'): number {
   const list = where === 'start' ? works : [...works].reverse();
   if (!list.some(isOfTurn) || !isOfTurn(list[0] ?? 'k')) return 0;
   const end = list.findIndex((work) => !isOfTurn(work));
+  // of a row that works a double stitch alone all that rests lies before it
+  if (end < 0 && list[0] === 'ds') return 0;
   return taken(end < 0 ? list : list.slice(0, end));
 }
 

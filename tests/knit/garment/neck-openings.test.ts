@@ -237,3 +237,12 @@ it('a back neck that is lower than a row is no neck to part: it is worked as one
   };
   expect(low('back')).toEqual(low('none'));
 });
+
+it('an opening of the back that is lower than a row is none: its neckband is picked up round the whole neck and sewn to a ring', () => {
+  const design = (opening: NeckOpening) => {
+    const asked = opened(opening);
+    return madeUp({ ...asked, neck: { ...asked.neck, openingMm: 2 } });
+  };
+  expect(design('back').said).toEqual(design('none').said);
+  expect(design('back').joints).toEqual(design('none').joints);
+});

@@ -100,6 +100,35 @@ describe('fronts', () => {
     expect(said).toContain('side: Front left rows 1-7 (7r 21.0mm) = Back right rows 1-7 (7r 21.0mm)');
   });
 
+  it('whose neck lies beside the shoulder: what the groups have left of it lies at the top, and behind that the neck', () => {
+    const half = piece(
+      'Front',
+      'front',
+      [part('Front', 7, [section('a', 8), section('shoulder', 2, off('right', 1, 3))])],
+      {
+        makes: 2,
+        mirrored: true,
+      },
+    );
+    const rear = piece('Back', 'back', [
+      part('Back', 16, [section('a', 8), section('shoulder', 2, ...groups(1, 3))]),
+    ]);
+    const told = { seams: new Set(['shoulder'] as const), shoulder: { back: 5, front: 5 }, leftFirst: true };
+    const joints = proposed(standing(rear, half, band('Band', 'left front neck')), told);
+    const said = joints.flatMap((joint) =>
+      joint.kind === 'pick up'
+        ? joint.along.map(({ line }) => lineSaid(line))
+        : joint.kind === 'seam' && joint.of === 'shoulder'
+          ? [`${lineSaid(joint.a)} = ${lineSaid(joint.b)}`]
+          : [],
+    );
+    expect(said).toEqual([
+      'Front 2 left rows 9-10, Front 2 top stitches 2-4 turned = Back right rows 9-10, Back top stitches 0-2',
+      'Front right rows 9-10, Front top stitches 0-2 = Back left rows 9-10, Back top stitches 8-10 turned',
+      'Front top stitches 2-4, Front left after shaping turned',
+    ]);
+  });
+
   it('one sleeve that is knitted once is sewn in twice over, and told', () => {
     const once = { ...sleeve, makes: 1 };
     const made = makingUpOf(standing(back, front, once));

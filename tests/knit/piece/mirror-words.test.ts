@@ -86,9 +86,10 @@ describe('rows in moss of a mirror image', () => {
 describe('rows that turn, of a mirror image', () => {
   const word = (text: string): Step[] =>
     text.split(' ').map((one) => {
-      const [times, work] = [Number(one.slice(1)), one.startsWith('u') ? 'unworked' : one.slice(0, 1)];
-      return { work: work as StitchName, times };
+      const [times, work] = [Number(one.slice(1)), one.slice(0, 1)];
+      return { work: (called[work] ?? work) as StitchName, times };
     });
+  const called: Readonly<Record<string, string>> = { u: 'unworked', d: 'ds' };
   const mirrored = (...rows: readonly string[]) => {
     const [section] = mirrorWords({
       name: 'back',
@@ -123,6 +124,17 @@ describe('rows that turn, of a mirror image', () => {
       'p p p p u u',
       'u u k k k k',
       'p p p p p p',
+      'k k k k k k',
+      'p p p p p p',
+    ]);
+  });
+
+  it('turn after a single stitch, with nothing but its double stitch worked on the way back', () => {
+    expect(mirrored('k6', 'p5 u1', 'u1 d1 k4', 'p1 u5', 'u5 d1', 'p6')).toEqual([
+      'k k k k k u',
+      'u ds p p p p',
+      'k u u u u u',
+      'u u u u u ds',
       'k k k k k k',
       'p p p p p p',
     ]);
