@@ -79,6 +79,16 @@ describe('with the keyboard alone', () => {
       await page.reload();
       await knitter.shows(5);
       for (const key of ['Space', 'PageDown', 'ArrowRight', 'PageUp']) await page.keyboard.press(key);
+      // they scroll what is read, though the focus is at the top of the page
+      const scrolled = () => page.locator('.screen-main').evaluate((main) => main.scrollTop);
+      await until(
+        () => page.keyboard.press('PageDown').then(scrolled),
+        (px) => px > 300,
+      );
+      await tabTo(page, /^Row done$/);
+      await expect.poll(scrolled).toBe(0);
+      await page.reload();
+      await knitter.shows(5);
       await knitter.knit(1);
       expect((await knitter.row()).row).toBe(6);
       await knitter.pad.focus();

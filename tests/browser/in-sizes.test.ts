@@ -168,7 +168,7 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
 }
 
 it('from a draft to its paper in five sizes at 320 px by the keyboard alone', async () => {
-  const { page, complaints, strangers } = await at.open({ size: 'small' });
+  const { page, complaints, strangers } = await at.open({ size: 'small', locale: 'en-GB' });
   const press = async (name: RegExp) => {
     await tabTo(page, name);
     await page.keyboard.press('Enter');
@@ -184,6 +184,7 @@ it('from a draft to its paper in five sizes at 320 px by the keyboard alone', as
   await press(/^Pass it on$/);
   await press(/^In several sizes$/);
   await page.getByRole('heading', { level: 1, name: 'In several sizes' }).waitFor();
+  await expect.poll(() => focused(page)).toBe('In several sizes');
   // a size off and on again
   await tabTo(page, /^XL$/);
   await page.keyboard.press('Space');
@@ -198,6 +199,18 @@ it('from a draft to its paper in five sizes at 320 px by the keyboard alone', as
   expect(await violations(page)).toEqual([]);
   const folder = process.env.RIDGELINE_SHOTS;
   if (folder) await page.screenshot({ path: `${folder}/in-sizes-320.png`, fullPage: true });
+  // a figure set and given back: the focus stays where it was, or goes to the head of what its key was in
+  await tabTo(page, /^What it shall be$/);
+  await page.keyboard.type('70');
+  await press(/^Change it$/);
+  const givenBack = page.getByRole('button', { name: /^Back to the rules/ });
+  const column = page.getByRole('row', { name: /^Back, top to lower edge/ });
+  await expect.poll(() => column.innerText()).toMatch(/70(?:\.\d)?\scm/);
+  expect(await focused(page)).toBe('Change it');
+  await press(/^Back to the rules/);
+  await givenBack.waitFor({ state: 'detached' });
+  await expect.poll(() => column.innerText()).not.toMatch(/70(?:\.\d)?\scm/);
+  expect(await focused(page)).toBe('Change a figure');
   await tabTo(page, /^Save the text$/);
   const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
   expect(download.suggestedFilename()).toMatch(/\.txt$/);

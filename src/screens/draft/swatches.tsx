@@ -10,6 +10,7 @@ import { NeedleField } from '../../ui/field/needle-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
+import { gaugeSpanMm, saysLength } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { FaultAt } from './at-field.tsx';
@@ -53,11 +54,11 @@ const saysGauge = (
   key: 'draft.gaugeSays' | 'draft.swatchSays' = 'draft.gaugeSays',
 ): string => {
   const { stitches, rows } = gaugeOfSwatch(swatch);
-  return say(key, {
-    stitches: saysNumber(stitches, { digits: 1 }),
-    rows: saysNumber(rows, { digits: 1 }),
-  });
+  return say(key, { stitches: saysOver(stitches), rows: saysOver(rows), length: saysLength(gaugeSpanMm()) });
 };
+
+/** Of so many to 10 cm, those to what a gauge is given over in her unit. */
+const saysOver = (per100: number): string => saysNumber((per100 * gaugeSpanMm()) / 100, { digits: 1 });
 
 function chooseFabric(fabric: FabricName): void {
   change((old) => {
@@ -231,7 +232,8 @@ function Assumed() {
           <p class="quiet">
             {say('draft.assumed', {
               fabric: saysFabric(fabric),
-              stitches: saysNumber(gauge.stitches, { digits: 1 }),
+              stitches: saysOver(gauge.stitches),
+              length: saysLength(gaugeSpanMm()),
             })}
           </p>
           <Button kind="quiet" icon="plus" onPress={() => addSwatch(fabric, gauge)}>

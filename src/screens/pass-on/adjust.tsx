@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import type { DraftedSize } from '../../app/garments/in-sizes.ts';
 import { bodiesOf, type SizeSet } from '../../app/garments/size-set.ts';
 import {
@@ -38,6 +38,12 @@ export function Adjust({ set, drafted, design, onChange }: Props) {
   };
   const isSame = (one: Adjustment, other: Adjustment): boolean =>
     one.path === other.path && one.size === other.size;
+  const headId = useId();
+  const giveBack = (one: Adjustment) => {
+    onChange(without(one));
+    // its key goes with it: a keyboard and a reader go on from here
+    document.getElementById(headId)?.focus({ preventScroll: true });
+  };
   const without = (one: Adjustment) => set.adjusted.filter((other) => !isSame(one, other));
   const put = () => {
     if (mm === undefined) return;
@@ -47,7 +53,9 @@ export function Adjust({ set, drafted, design, onChange }: Props) {
   return (
     <div class="no-print">
       <Card label={say('passOn.adjust')}>
-        <h2>{say('passOn.adjust')}</h2>
+        <h2 id={headId} tabIndex={-1}>
+          {say('passOn.adjust')}
+        </h2>
         <SelectField
           label={say('passOn.figure')}
           value={path}
@@ -81,7 +89,7 @@ export function Adjust({ set, drafted, design, onChange }: Props) {
               <strong>{one.size ?? say('passOn.allSizes')}</strong>: {saysFigure(one.path)}{' '}
               {saysLength(one.mm)}
               {one.size !== undefined && ` ${saysRule(figureAt(bySize(one.size), one.path))}`}{' '}
-              <Button kind="quiet" onPress={() => onChange(without(one))}>
+              <Button kind="quiet" onPress={() => giveBack(one)}>
                 {say('passOn.giveBack', {
                   figure: saysFigure(one.path),
                   size: one.size ?? say('passOn.allSizes'),

@@ -66,13 +66,16 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
   const [told, tell] = useState('');
   const { table, sizes } = set;
   const hers = set.people.map(({ name }) => name);
-  const change = (by: Partial<SizeSet>): SizeSet => {
+  const put = (by: Partial<SizeSet>): SizeSet => {
     const now = { ...set, ...by };
     setSet(now);
-    setDrafted([]);
-    tell('');
     void keepSizes(garment.id, now);
     return now;
+  };
+  const change = (by: Partial<SizeSet>) => {
+    put(by);
+    setDrafted([]);
+    tell('');
   };
   const work = async (now: SizeSet) => {
     const bodies = bodiesOf(now);
@@ -124,7 +127,8 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
             set={set}
             drafted={drafted}
             design={designOf(form)}
-            onChange={(adjusted) => void work(change({ adjusted }))}
+            // what stands is left until it is worked out anew: who set a figure is not sent back to the top
+            onChange={(adjusted) => void work(put({ adjusted }))}
           />
           <Outcome name={garment.name} drafted={drafted} tell={tell} />
         </>

@@ -30,7 +30,8 @@ const Written = later(async () => (await import('./written-card.tsx')).WrittenCa
 export default function PassOnScreen({ route }: { readonly route: Route }) {
   const [title, Page] = pageOf(route.query);
   return (
-    <GarmentPage route={route} title={title}>
+    // another page at the same address but for its query: the focus goes to its heading as on any other
+    <GarmentPage key={title} route={route} title={title}>
       {(view) => <Page view={view} />}
     </GarmentPage>
   );

@@ -66,7 +66,7 @@ export const words: Translation<typeof english> = {
   needle: 'Nadel, mm',
   needleNumber: 'Nadel',
   swatchSays: '{stitches} Maschen, {rows} Reihen',
-  gaugeSays: '{stitches} Maschen und {rows} Reihen auf 10\u00a0cm.',
+  gaugeSays: '{stitches} Maschen und {rows} Reihen auf {length}.',
   yarnWeight: 'Danach Garnstärke {weight} von 7.',
   beforeWashing: 'Auch vor dem Waschen gezählt',
   beforeStitches: 'Maschen vor dem Waschen',
@@ -79,7 +79,7 @@ export const words: Translation<typeof english> = {
   addSwatch: 'Maschenprobe hinzufügen: {fabric}',
   removeSwatch: 'Diese Maschenprobe entfernen',
   assumed:
-    'Keine Maschenprobe für {fabric}: {stitches} Maschen auf 10\u00a0cm angenommen, nach dem üblichen Verhältnis.',
+    'Keine Maschenprobe für {fabric}: {stitches} Maschen auf {length} angenommen, nach dem üblichen Verhältnis.',
 
   kind: 'Strickstück',
   pullover: 'Pullover',

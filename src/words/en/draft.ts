@@ -66,7 +66,7 @@ export const words = {
   needle: 'Needle, mm',
   needleNumber: 'Needle',
   swatchSays: '{stitches} stitches, {rows} rows',
-  gaugeSays: '{stitches} stitches and {rows} rows in 10\u00a0cm (4\u00a0in).',
+  gaugeSays: '{stitches} stitches and {rows} rows in {length}.',
   yarnWeight: 'By that, yarn weight {weight} of 7.',
   beforeWashing: 'Counted before washing too',
   beforeStitches: 'Stitches before washing',
@@ -78,7 +78,7 @@ export const words = {
   rowsInAll: 'Rows in all',
   addSwatch: 'Add a swatch of {fabric}',
   removeSwatch: 'Remove this swatch',
-  assumed: 'No swatch of {fabric}: {stitches} stitches in 10\u00a0cm (4\u00a0in) taken, by the usual ratio.',
+  assumed: 'No swatch of {fabric}: {stitches} stitches in {length} taken, by the usual ratio.',
   // 3 shape
   kind: 'Garment',
   pullover: 'Pullover',

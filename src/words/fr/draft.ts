@@ -67,7 +67,7 @@ export const words: Translation<typeof english> = {
   needle: 'Aiguilles, mm',
   needleNumber: 'Aiguilles',
   swatchSays: '{stitches} mailles, {rows} rangs',
-  gaugeSays: '{stitches} mailles et {rows} rangs pour 10\u00a0cm (4\u00a0po).',
+  gaugeSays: '{stitches} mailles et {rows} rangs pour {length}.',
   yarnWeight: 'Soit un fil de grosseur {weight} sur 7.',
   beforeWashing: 'Compté aussi avant lavage',
   beforeStitches: 'Mailles avant lavage',
@@ -80,7 +80,7 @@ export const words: Translation<typeof english> = {
   addSwatch: 'Ajouter un échantillon en {fabric}',
   removeSwatch: 'Enlever cet échantillon',
   assumed:
-    'Pas d’échantillon en {fabric} : {stitches} mailles pour 10\u00a0cm (4\u00a0po) supposées, d’après le rapport usuel.',
+    'Pas d’échantillon en {fabric} : {stitches} mailles pour {length} supposées, d’après le rapport usuel.',
   kind: 'Vêtement',
   pullover: 'Pull',
   cardigan: 'Gilet',

@@ -3,22 +3,44 @@ import { onPageKeys } from '../../../src/app/device/page-keys.ts';
 
 /** A part of a page that knows only what it is and what it lies in, as selectors. */
 class Part extends EventTarget {
-  constructor(readonly is: readonly string[]) {
+  constructor(
+    readonly is: readonly string[],
+    readonly byKey = false,
+  ) {
     super();
+  }
+  matches(selector: string): boolean {
+    return selector === ':focus-visible' && this.byKey;
   }
   closest(selectors: string): Part | null {
     return selectors.split(',').some((one) => this.is.includes(one.trim())) ? this : null;
   }
 }
 
-const pad = () => new Part(['.pad', 'button']);
+const pad = (byKey = false) => new Part(['.pad', 'button'], byKey);
 const text = () => new Part(['p']);
+
+/** The middle of a page, 400 px of 1000 in sight. */
+class Middle {
+  scrollTop = 0;
+  scrollHeight = 1000;
+  readonly clientHeight = 400;
+  readonly inside = new Part(['p']);
+  contains = (at: unknown) => at === this.inside;
+  scrollBy({ top }: { readonly top: number }): void {
+    this.scrollTop += top;
+  }
+}
 
 /** A page with something in focus, and a sheet that is open or not. */
 class Page extends EventTarget {
   activeElement: Part | null = null;
   sheetOpen = false;
-  querySelector = (selector: string) => (this.sheetOpen && selector === 'dialog[open]' ? new Part([]) : null);
+  readonly middle = new Middle();
+  querySelector = (selector: string) => {
+    if (selector === '.screen-main') return this.middle;
+    return this.sheetOpen && selector === 'dialog[open]' ? new Part([]) : null;
+  };
 
   focus(at: Part): void {
     this.activeElement = at;
@@ -64,7 +86,32 @@ describe('keys, pedals and shutter buttons', () => {
   it('that turned a row do not scroll the page as well, and those that did nothing are left to it', () => {
     listen(true);
     expect(page.press('PageDown').defaultPrevented).toBe(true);
-    expect(page.press('ArrowDown').defaultPrevented).toBe(false);
+    expect(page.press('Tab').defaultPrevented).toBe(false);
+    expect(page.middle.scrollTop).toBe(0);
+  });
+
+  it('scroll what is read where nothing in it has the focus, and are the browser’s where something has', () => {
+    listen(false);
+    const at = (key: string, more = {}) => {
+      page.press(key, text(), more);
+      return Math.round(page.middle.scrollTop);
+    };
+    expect([at('PageDown'), at(' '), at(' ', { shiftKey: true }), at('PageUp')]).toEqual([350, 700, 350, 0]);
+    expect([at('ArrowDown'), at('ArrowDown', { repeat: true }), at('ArrowUp')]).toEqual([40, 80, 40]);
+    expect(page.press('PageDown', page.middle.inside).defaultPrevented).toBe(false);
+    expect(at('Home')).toBe(40);
+    page.middle.scrollHeight = page.middle.clientHeight;
+    expect(page.press('PageDown').defaultPrevented).toBe(false);
+    expect(done).toEqual([]);
+  });
+
+  it('that lead to the pad bring the row in sight that it finishes; a finger on it moves nothing', () => {
+    listen(false);
+    page.middle.scrollTop = 300;
+    page.focus(pad());
+    expect(page.middle.scrollTop).toBe(300);
+    page.focus(pad(true));
+    expect(page.middle.scrollTop).toBe(0);
   });
 
   it('that scroll the page turn rows only once the pad has had the focus, unless a pedal is all she uses', () => {
