@@ -115,7 +115,14 @@ const keeping = [
   ...filesOf('store', 'garment/garment-calls', 'garment/places', 'garment/write-garment', 'box/set-setting'),
   'src/store/uniting/',
   ...filesOf('store/share', 'link-parts'),
-  ...filesOf('app', 'device/quiet-line', 'device/tell', 'in-hand/before-row', 'garments/passing-on'),
+  ...filesOf(
+    'app',
+    'device/quiet-line',
+    'device/tell',
+    'in-hand/before-row',
+    'garments/passing-on',
+    'garments/stripes-to-pass',
+  ),
   'src/knit/piece/before-row.ts',
   ...['quiet-line.tsx', 'knitting/before-row.tsx', 'count/read-notes.ts'].map(
     (name) => `src/screens/${name}`,
@@ -125,7 +132,7 @@ const keeping = [
 /** What drafts and plans, in several screens. */
 const planning = [
   'src/app/drafts/design/',
-  ...filesOf('app/garments', 'in-sizes', 'mending', 'as-made'),
+  ...filesOf('app/garments', 'in-sizes', 'mending', 'as-made', 'stripes-laid'),
   'src/screens/size-table.tsx',
   'src/screens/mends/',
 ];

@@ -178,9 +178,13 @@ for (const size of walkedOn('common')) {
         }
       };
       await page.getByText('I want a stretch longer or shorter', { exact: true }).tap();
-      const planned = async (name: string) => field(page, name).inputValue();
-      await isTold('Its length', ['abc', '', '0', '-3', '99999'], await planned('Its length'));
-      await isTold('Rows of it in all', ['x', '', '0', '99999'], await planned('Rows of it in all'));
+      // both are read first: the one has no figure beside the other's nonsense
+      const [length, rows] = [
+        await field(page, 'Its length').inputValue(),
+        await field(page, 'Rows of it in all').inputValue(),
+      ];
+      await isTold('Its length', ['abc', '', '0', '-3', '99999'], length);
+      await isTold('Rows of it in all', ['x', '', '0', '99999'], rows);
       await shot(page, 'count-no-length');
       await isSound(page);
       await page.getByText('It measures longer or shorter', { exact: true }).tap();

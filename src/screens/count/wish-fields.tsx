@@ -99,7 +99,8 @@ function MeasuredFields({ now, draft, onChange }: WishFieldsProps) {
       />
       <NumberField
         label={say('count.reworkHeight')}
-        min={0}
+        min={lengthToType(least)}
+        max={lengthToType(most)}
         decimals
         unit={lengthUnit()}
         needs={needs(least, most, saysLength)}

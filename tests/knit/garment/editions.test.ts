@@ -135,7 +135,7 @@ describe('button holes of the second edition', () => {
           expect(made?.holeGaps).toEqual(gaps);
         }
       }),
-      { numRuns: share(100), endOnFailure: true },
+      { numRuns: share(150), endOnFailure: true },
     );
     expect(bands).toBeGreaterThan(25);
     expect(alike / bands).toBeGreaterThan(0.4);

@@ -66,11 +66,14 @@ describe('a run of codes', () => {
       [15, 0],
       [-12, 7],
     ] as const;
-    for (const code of (await run(text)).slice(0, 2))
-      for (const farMm of [130, 200]) {
-        const read = poses.filter(([tilt, turn]) => isRead(code, { blurs: 1, tilt, turn, farMm }));
-        expect(read.length, `${farMm} mm`).toBeGreaterThanOrEqual(2);
-      }
+    const [code = ''] = await run(text);
+    for (const farMm of [130, 200]) {
+      let read = 0;
+      // a picture costs more than a second: none is taken once two were read
+      for (const [tilt, turn] of poses)
+        if (read < 2 && isRead(code, { blurs: 1, tilt, turn, farMm })) read += 1;
+      expect(read, `${farMm} mm`).toBe(2);
+    }
   });
 
   it('of another text begins anew', async () => {
