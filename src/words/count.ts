@@ -53,6 +53,13 @@ export const saysAdvice = ({ code, figures }: Said): string =>
 export const saysShare = (share: number): string =>
   say('count.share', { share: saysNumber(Math.min(share, 0.99), { percent: true, digits: 0 }) });
 
+/** What is needed in a field where no number is left: between which two. */
+export const saysNeeded = (
+  least: number,
+  most: number,
+  says: (value: number) => string = saysNumber,
+): string => say('count.needsNumber', { least: says(least), most: says(most) });
+
 export function saysLook(look: Look, part: PlannedPart, landmark: Landmark | undefined): string {
   return known(`look ${look.code}`, { landmark: saysLandmark(landmark, part), row: look.row ?? 0 });
 }

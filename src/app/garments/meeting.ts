@@ -69,10 +69,11 @@ function lengthsOff(
   const planned = asPlanned({ name: '', pieces });
   if (!planned.ok) return [];
   return workJoints(joints, planned.value).troubles.flatMap((one): Off[] => {
-    const joint = one.kind === 'do not meet' ? told[one.joint] : undefined;
+    if (one.kind !== 'do not meet') return [];
+    const joint = told[one.joint];
     if (joint?.kind !== 'seam') return [];
     if (joint.of === 'shoulder') return [{ lines: [joint.a, joint.b], byRows: false }];
-    return one.kind === 'do not meet' && one.unit === 'mm' ? [{ lines: [joint.a], byRows: true }] : [];
+    return one.unit === 'mm' ? [{ lines: [joint.a], byRows: true }] : [];
   });
 }
 

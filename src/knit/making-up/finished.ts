@@ -197,13 +197,13 @@ const isOfBand = ({ line }: Extract<Joint, { kind: 'left free' }>, worked: reado
 
 type PickedUp = Extract<Joint, { kind: 'pick up' }>;
 
-/** It goes across more than one piece, as no front edge does. */
 /** Round the neck as it is worn, mm: at its band's edge where it has one. */
 export const neckWorn = ({
   neck,
   neckWithBand,
 }: Pick<Finished, 'neck' | 'neckWithBand'>): number | undefined => neckWithBand ?? neck;
 
+/** It goes across more than one piece, as no front edge does. */
 const takesNeck = ({ along }: PickedUp): boolean =>
   new Set(along.flatMap(({ line }) => line.map(({ piece }) => piece))).size > 1;
 

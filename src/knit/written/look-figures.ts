@@ -17,6 +17,15 @@ function figuresOf(line: string, sizes: number, { figure }: ListWords): readonly
   );
 }
 
+/** Whether a line that tells of something says such a figure of it to the size at that place. */
+const saysOf = (
+  lines: readonly string[],
+  of: string,
+  [at, sizes]: readonly [at: number, sizes: number],
+  list: ListWords,
+  isIt: (figure: number) => boolean,
+): boolean => lines.some((line) => line.includes(of) && (figuresOf(line, sizes, list)[at] ?? []).some(isIt));
+
 /** Half of the step to which a length is said: centimetres to a half, inches to a quarter. */
 const NEAR_MM = { cm: 2.6, in: MM_PER_INCH / 8 + 0.1 } as const;
 
@@ -29,12 +38,9 @@ export const tellsMeasures = (
   (Object.keys(facts.measures) as (keyof typeof facts.measures)[]).every((name) => {
     const begins = facts.measure(facts.measures[name], '');
     const own = sizes.map(({ finished }) => measureOf(finished, name));
-    const told = lines.filter((line) => line.includes(begins));
-    if (own.every((mm) => mm === undefined)) return told.length === 0;
+    if (own.every((mm) => mm === undefined)) return !lines.some((line) => line.includes(begins));
     return own.every(
-      (mm, i) =>
-        mm === undefined ||
-        told.some((line) => (figuresOf(line, sizes.length, list)[i] ?? []).some((n) => isNear(n, mm))),
+      (mm, i) => mm === undefined || saysOf(lines, begins, [i, sizes.length], list, (n) => isNear(n, mm)),
     );
   });
 
@@ -48,10 +54,7 @@ export const tellsFit = (
     if (!design) return false;
     const { body, ease } = design;
     const own = (begins: string, mm: number) =>
-      lines.some(
-        (line) =>
-          line.includes(begins) && (figuresOf(line, sizes.length, list)[i] ?? []).some((n) => isNear(n, mm)),
-      );
+      saysOf(lines, begins, [i, sizes.length], list, (n) => isNear(n, mm));
     // up to where the figure stands, whichever side of it the name is on
     const [eased = ''] = facts.ease('#', ease.chest >= 0).split('#');
     return own(facts.body(''), body.chest) && own(eased, Math.abs(ease.chest));
@@ -64,12 +67,12 @@ export const tellsAmounts = (
   { facts, list }: WrittenWords,
 ): boolean =>
   sizes.every(({ yarn }, i) =>
-    lines.some(
-      (line) =>
-        line.includes(facts.amount([])) &&
-        (figuresOf(line, sizes.length, list)[i] ?? []).some(
-          (n) => n >= yarn.metresToBuy && n < yarn.metresToBuy + 10,
-        ),
+    saysOf(
+      lines,
+      facts.amount([]),
+      [i, sizes.length],
+      list,
+      (n) => n >= yarn.metresToBuy && n < yarn.metresToBuy + 10,
     ),
   );
 

@@ -7,6 +7,7 @@ import { type RipBack, ripBack } from '../../knit/piece/rip-back.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { saysNeeded } from '../../words/count.ts';
 import { saysSide } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
@@ -54,7 +55,7 @@ export function RipPage({ now, entries, query }: CountPageProps) {
         hint={say('count.ripToHint', { rows: saysRowRidge(now.part, rows) })}
         min={0}
         max={rows}
-        needs={needs(rows)}
+        needs={saysNeeded(0, rows)}
         value={to}
         onChange={setTo}
       />
@@ -63,7 +64,7 @@ export function RipPage({ now, entries, query }: CountPageProps) {
           label={say('count.ripToRidges')}
           min={0}
           max={ridge}
-          needs={needs(ridge)}
+          needs={saysNeeded(0, ridge)}
           value={to === undefined ? undefined : (ridgeAt(now.part, to) ?? 0)}
           onChange={(ridges) => setTo(ridges === undefined ? undefined : rowOfRidge(now.part, rows, ridges))}
         />
@@ -72,10 +73,6 @@ export function RipPage({ now, entries, query }: CountPageProps) {
     </>
   );
 }
-
-/** What is needed where no number is left in a field. */
-const needs = (most: number): string =>
-  say('count.needsNumber', { least: saysNumber(0), most: saysNumber(most) });
 
 interface PreviewProps {
   readonly now: InHand;

@@ -6,10 +6,9 @@ import { landmarksOf } from '../../knit/piece/count/landmarks.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
-import { saysLandmark } from '../../words/count.ts';
+import { saysLandmark, saysNeeded } from '../../words/count.ts';
 import { saysFabric } from '../../words/craft.ts';
 import { lengthToType, lengthTyped, lengthUnit, saysLength, saysTyped } from '../../words/measures.ts';
-import { saysNumber } from '../../words/numbers.ts';
 import { saysRidgesOf } from '../../words/ridge.ts';
 import { say } from '../../words/say.ts';
 
@@ -38,7 +37,7 @@ export function WishFields(props: WishFieldsProps) {
           step={2}
           min={-MOST_NECK}
           max={MOST_NECK}
-          needs={needs(-MOST_NECK, MOST_NECK)}
+          needs={saysNeeded(-MOST_NECK, MOST_NECK)}
           value={props.draft.neck}
           onChange={(neck) => props.onChange({ neck })}
         />
@@ -52,10 +51,6 @@ export function WishFields(props: WishFieldsProps) {
   }
 }
 
-/** What is needed where there is no number: between which two. */
-const needs = (least: number, most: number, says: (value: number) => string = saysNumber): string =>
-  say('count.needsNumber', { least: says(least), most: says(most) });
-
 /** Rows by which a neck may be moved; needle, mm, and rows from one shaping to the next: more is a slip of the finger. */
 const MOST_NECK = 200;
 const MOST_NEEDLE = 50;
@@ -68,7 +63,7 @@ function AcceptFields({ draft, onChange }: WishFieldsProps) {
         label={say('count.reworkCount')}
         min={1}
         max={MOST_STITCHES}
-        needs={needs(1, MOST_STITCHES)}
+        needs={saysNeeded(1, MOST_STITCHES)}
         value={draft.stitches}
         onChange={(stitches) => onChange({ stitches })}
       />
@@ -103,7 +98,7 @@ function MeasuredFields({ now, draft, onChange }: WishFieldsProps) {
         max={lengthToType(most)}
         decimals
         unit={lengthUnit()}
-        needs={needs(least, most, saysLength)}
+        needs={saysNeeded(least, most, saysLength)}
         value={draft.height}
         onChange={(height) => onChange({ height })}
       />
@@ -134,7 +129,7 @@ function SectionFields({ now, draft, onChange }: WishFieldsProps) {
         min={1}
         step={0.25}
         max={MOST_NEEDLE}
-        needs={needs(1, MOST_NEEDLE)}
+        needs={saysNeeded(1, MOST_NEEDLE)}
         value={shown(draft.needle, planned?.needle)}
         onChange={(needle) => onChange({ needle: changed(needle, planned?.needle) })}
       />
@@ -143,7 +138,7 @@ function SectionFields({ now, draft, onChange }: WishFieldsProps) {
           label={say('count.wishEvery')}
           min={1}
           max={MOST_EVERY}
-          needs={needs(1, MOST_EVERY)}
+          needs={saysNeeded(1, MOST_EVERY)}
           value={shown(draft.every, rhythm)}
           onChange={(every) => onChange({ every: changed(every, rhythm) })}
         />
@@ -191,7 +186,7 @@ function RowsFields({ now, draft, onChange }: WishFieldsProps) {
           says={saysTyped}
           min={lengthToType(least * rowMm)}
           max={lengthToType(MOST_ROWS * rowMm)}
-          needs={needs(least * rowMm, MOST_ROWS * rowMm, saysLength)}
+          needs={saysNeeded(least * rowMm, MOST_ROWS * rowMm, saysLength)}
           value={rows && lengthToType(rows * rowMm)}
           onChange={(length) =>
             onChange({ rows: length === undefined ? null : Math.round(lengthTyped(length) / rowMm) })
@@ -206,7 +201,7 @@ function RowsFields({ now, draft, onChange }: WishFieldsProps) {
         })}
         min={least}
         max={MOST_ROWS}
-        needs={needs(least, MOST_ROWS)}
+        needs={saysNeeded(least, MOST_ROWS)}
         step={2}
         value={rows}
         onChange={(typed) => onChange({ rows: typed ?? null })}

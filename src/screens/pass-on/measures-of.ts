@@ -152,7 +152,7 @@ const hasShoulder = (part: PlannedPart | undefined): boolean =>
 /** x of the right edge where a part's shoulder begins; undefined where it has none. */
 function tipOf(part: PlannedPart, shape: PartShape | undefined): number | undefined {
   const first = shoulderOf(part)?.first;
-  if (first === undefined || !part) return undefined;
+  if (first === undefined) return undefined;
   // what is bound off in the part's very first row is of the shoulder's width
   return first === 1 ? -part.offset : shape?.rows[first - 2]?.right1;
 }

@@ -16,6 +16,7 @@ import {
 import { STS } from '../../row/read/goal.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Item } from '../../row/read/notation.ts';
+import { seesForEach } from '../../row/read/pick-up.ts';
 import type { Statement } from './statement.ts';
 
 /** 'With RS facing pick up and k 30 sts along left neck, k 17 from holder, pick up and k 30 sts along right neck'. */
@@ -80,8 +81,7 @@ function readOne(c: Cursor, goesOn: boolean): PickUp | undefined {
   const n = takeNumber(c);
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   if (!takePhrase(c, STS) && !picked && !seesPhrase(c, 'from|off|across')) return undefined;
-  // 'pick up 1 st for each ridge': how many that is nobody says
-  if (seesPhrase(c, 'for|in|from every|each')) return undefined;
+  if (seesForEach(c)) return undefined;
   // twice as many, and nobody says at which edges
   if (picked && seesPhrase(c, 'on|at|along each|both side|sides|end|ends')) return undefined;
   const isHeld = !picked && seesPhrase(c, 'from|off holder|needle');

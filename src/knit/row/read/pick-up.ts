@@ -12,11 +12,13 @@ export function readPickUp(c: Cursor): ReadItem | undefined {
   const n = readCount(c);
   if (n === undefined) return undefined;
   takeSts(c);
-  // 'pick up 1 st for each ridge': how many that is nobody says
-  if (seesPhrase(c, 'for|in|from every|each')) return undefined;
+  if (seesForEach(c)) return undefined;
   while (peek(c)?.kind === 'word' && !takes(c, ',')) {
     if (seesPhrase(c, 'and k|pick') || seesPhrase(c, 'k|p|from holder')) break;
     c.at += 1;
   }
   return counted('pu', n);
 }
+
+/** 'pick up 1 st for each ridge': how many that is nobody says. */
+export const seesForEach = (c: Cursor): boolean => seesPhrase(c, 'for|in|from every|each');

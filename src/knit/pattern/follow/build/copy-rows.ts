@@ -22,7 +22,7 @@ import { makeFabricRow } from './fabric-row.ts';
 import { gapOf } from './gap.ts';
 import { makeOwnRow, makeSpreadRow, makeWrittenRow } from './make-row.ts';
 import { neckOf } from './part.ts';
-import { pushRow } from './push-row.ts';
+import { pushRow, tellRow } from './push-row.ts';
 import { row } from './run-rows.ts';
 import { plainWork } from './spell.ts';
 
@@ -69,7 +69,7 @@ export function copyRows(
     if (made.kind === 'stretch') part.closed = part.closed || from.rows[i - 1]?.kind !== 'stretch';
     const wrong = copyRow(build, part, made, edits, how);
     if (wrong) return wrong;
-    if (made.slips) Object.assign(part.rows.at(-1) as MadeRow, { slips: made.slips });
+    if (made.slips) tellRow(part, { slips: made.slips });
     if (part.live === 0) return undefined;
   }
   return undefined;
@@ -90,7 +90,7 @@ function copyRow(
   if (made.hole && (build.omits || made.items === undefined)) {
     if (build.omits) build.omits.met = true;
     const wrong = row(build, part, edits, made.kind === 'row' ? 'even' : made.kind);
-    if (!wrong && !build.omits) Object.assign(part.rows.at(-1) as MadeRow, { own: made.own, hole: true });
+    if (!wrong && !build.omits) tellRow(part, { own: made.own, hole: true });
     return wrong;
   }
   if (made.own !== undefined && !(made.items && build.yarnWords.has(made.items)))
@@ -119,7 +119,7 @@ function mirroredRow(build: Build, part: PartBuild, row: MadeRow): Fault | undef
   const wrong = pushRow(build, part, steps, { kind: row.kind, advance: true });
   if (wrong && row.items) return makeWrittenRow(build, part, row.items, row.kind);
   // what it is seen to be is asked of both alike
-  if (!wrong) Object.assign(part.rows.at(-1) as MadeRow, { spelled: isSpelled(row) });
+  if (!wrong) tellRow(part, { spelled: isSpelled(row) });
   return wrong;
 }
 

@@ -1,5 +1,4 @@
-import type { Item } from '../../../row/read/notation.ts';
-import { END } from '../../../row/read/notation.ts';
+import { END, type Item } from '../../../row/read/notation.ts';
 import { type Build, type Holes, nextSide, type PartBuild } from './build.ts';
 import { sameFabric } from './fabric.ts';
 import { gapOf } from './gap.ts';

@@ -88,7 +88,7 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
     ...(hole === undefined ? {} : { own: hole, hole: true }),
     ...slipsOf(build),
   });
-  if (rememberHole(build, part, how.items)) Object.assign(part.rows.at(-1) as MadeRow, { hole: true });
+  if (rememberHole(build, part, how.items)) tellRow(part, { hole: true });
   openSection(build, part);
   if (part.told) part.told.begun = true;
   part.column = how.column ?? (after === part.live || plain ? part.column : shifted(part, steps, side));
@@ -98,6 +98,14 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
   if (how.advance) part.fabricRow += 1;
   return undefined;
 }
+
+/** What is found out of the row made last, once it is made. */
+export const tellRow = (
+  part: PartBuild,
+  told: { readonly [K in keyof MadeRow]?: MadeRow[K] | undefined },
+): void => {
+  Object.assign(part.rows.at(-1) as MadeRow, told);
+};
 
 const slipsOf = ({ slips, piece }: Build): Pick<MadeRow, 'slips'> =>
   slips !== undefined && (slips.piece === undefined || slips.piece === piece) ? { slips: slips.said } : {};

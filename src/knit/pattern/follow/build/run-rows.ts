@@ -5,7 +5,7 @@ import { countDiffers } from './compare.ts';
 import { makeFabricRow } from './fabric-row.ts';
 import { holeRow } from './holes.ts';
 import { makeWrittenRow } from './make-row.ts';
-import { MOST_ROWS } from './push-row.ts';
+import { MOST_ROWS, tellRow } from './push-row.ts';
 import { nextEdits, settleTrack } from './track.ts';
 
 /** The shaping that goes on beside: its edits on the next row. */
@@ -28,7 +28,7 @@ export function row(
   const beside = backgroundEdits(build, part);
   const hole = edits.length + beside.length > 0 ? undefined : holeRow(build, part);
   if (hole && makeWrittenRow(build, part, hole, kind) === undefined) {
-    Object.assign(part.rows.at(-1) as MadeRow, { hole: true });
+    tellRow(part, { hole: true });
     return undefined;
   }
   const wrong = makeFabricRow(
