@@ -46,7 +46,10 @@ export function doCastOn(build: Build, stitches: number, anew: boolean): Fault |
       : pieceInHand(build);
   if (build.part && !isDone(build.part) && build.part.rows.length > 0) build.part.end = 'hold';
   if (piece.parts.length === 0) build.heading = undefined;
-  newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: 'RS' });
+  const lead = build.recent.at(-1)?.statement;
+  const yarn = lead?.is === 'yarn' ? lead.name : build.begunIn;
+  newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: 'RS' }).begunIn = yarn;
+  build.begunIn = undefined;
   build.meanwhile = [];
   setMark(piece, 'start', build.part);
   return stitches > MOST_STITCHES ? fault('too many stitches', { stitches }) : undefined;

@@ -140,6 +140,7 @@ function doWork(
     case 'evenly':
       return doEvenly(
         build,
+        piece,
         part,
         work,
         build.recent.some((one) => makesRows(one.statement)),

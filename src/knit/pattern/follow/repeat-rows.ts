@@ -127,6 +127,8 @@ function limitOf(
   const from = said.from ?? lastAre(part, length);
   if (target === undefined || (endRow !== undefined && from === undefined)) return undefined;
   const { stretch } = target;
+  // 'rep these 2 rows until there are 8 rows' on a piece that has more: 8 of these
+  if (until.is === 'rows in all' && target.rows === 0) return { rows: Math.max(0, until.n - length) };
   const rows =
     endRow === undefined ? target.rows : endingOn(endRow - (from ?? 1) + 1, target.rows, 0, length);
   if (stretch === undefined) return { rows };

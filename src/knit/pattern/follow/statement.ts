@@ -3,6 +3,7 @@ import type { Side } from '../../row/step.ts';
 import type { Said } from '../say/statement.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
 import { isDone, setMark } from './build/part.ts';
+import { inYarn } from './build/push-row.ts';
 import { wantSide } from './build/want-side.ts';
 import { doButtonholes } from './buttonholes.ts';
 import { doCastOn } from './cast-on.ts';
@@ -74,11 +75,22 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
   }
 }
 
-/** The part in work goes on in that yarn; before a cast-on it is that of the whole piece and says nothing. */
-function takeYarn({ part }: Build, name: string): void {
-  if (part === undefined || isDone(part)) return;
+/** The part in work goes on in that yarn; the one it was cast on in is said only where another comes. */
+function takeYarn(build: Build, name: string): void {
+  const { part } = build;
+  if (part === undefined || isDone(part)) {
+    build.begunIn = name;
+    return;
+  }
   part.stripes = undefined;
-  if (part.yarn === name) return;
+  const yarn = part.begunIn;
+  if (name === (part.yarn ?? yarn)) return;
+  if (part.yarn === undefined && yarn !== undefined) {
+    part.rows.forEach((row, i) => {
+      part.rows[i] = { ...row, yarn };
+    });
+    for (const section of part.sections) section.name = inYarn(section.name, yarn);
+  }
   part.yarn = name;
   part.closed = true;
 }

@@ -26,7 +26,8 @@ export const readEvenly = (
       is: 'evenly',
       change,
       on: row ?? 'unsaid',
-      ...(toCount === undefined ? {} : { toCount }),
+      // 'inc at even intervals to 75 sts': as many as it takes
+      ...(toCount === undefined ? {} : { toCount, ...(counted ? {} : { all: true }) }),
       ...(over === undefined ? {} : { over }),
     };
   });

@@ -153,5 +153,18 @@ const wordsOf = (line: LogicalLine, tokens: readonly Token[], from: number, to: 
     .replace(/\s+/g, ' ')
     .trim();
 
-export const tokensOfLines = (lines: readonly LogicalLine[]): Token[][] =>
-  lines.map((line) => tokensOf(line));
+export function tokensOfLines(lines: readonly LogicalLine[]): Token[][] {
+  const named = lines.some(({ text }) => NAMES_B.test(text));
+  return lines.map((line) => (named ? inYarnB(tokensOf(line)) : tokensOf(line)));
+}
+
+/** The text calls a yarn B. */
+const NAMES_B = /\b(?:[Ww]ith|[Uu]sing|[Jj]oin|[Ii]n|[Yy]arn|[Cc]olou?r) (?:in )?B\b/;
+
+/** 'K3 B, p to end' where B is a yarn: knitted in it, and not into the back. */
+const inYarnB = (tokens: readonly Token[]): Token[] =>
+  tokens.flatMap((token, i) =>
+    token.text === 'b' && token.capital && !token.glued && tokens[i - 1]?.kind === 'number'
+      ? [{ ...token, text: 'in', word: 'in', capital: false }, token]
+      : [token],
+  );

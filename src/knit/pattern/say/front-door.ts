@@ -14,6 +14,7 @@ import {
 import { means } from '../../row/read/meanings.ts';
 import { readNeedle } from './needle.ts';
 import type { Add } from './statement.ts';
+import { readYarn } from './yarn.ts';
 
 /** Farther into a sentence nothing is cast on for the first time. */
 const FARTHEST = 60;
@@ -70,7 +71,7 @@ const castsOn = (c: Cursor): boolean =>
   });
 
 /**
- * Passes over what stands before the cast-on, but for the needles.
+ * Passes over what stands before the cast-on, but for needles and yarn.
  * @returns whether it says that something is begun ('To make flap, cast on 18 sts'; 'then cast on 9 sts' does not)
  */
 export function takeFrontDoor(c: Cursor, add: Add): boolean {
@@ -79,7 +80,7 @@ export function takeFrontDoor(c: Cursor, add: Add): boolean {
   const anew = c.tokens.slice(c.at, at).some(({ word }) => !means(word, 'joins two orders') && word !== ',');
   while (c.at < at) {
     const needle = { ...c, end: at };
-    const said = readNeedle(needle);
+    const said = readNeedle(needle) ?? readYarn(needle);
     if (said) add(said, c.at);
     takeTo(c, said ? needle.at : c.at + 1);
   }

@@ -11,8 +11,9 @@ import {
 } from '../../row/read/cursor.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { ROWS } from './label.ts';
+import { readFabric } from './phrase/fabric.ts';
 import { readUntil, skipRowsOf } from './phrase/until.ts';
-import type { Statement } from './statement.ts';
+import type { FabricSaid, Statement } from './statement.ts';
 
 /** 'k 1 row', 'purl 3 rows', 'work 4 rows', 'k 1 row, p 1 row'. */
 export const readRows = (c: Cursor): Statement | undefined =>
@@ -30,9 +31,10 @@ export const readRows = (c: Cursor): Statement | undefined =>
       if (n !== undefined && takePhrase(c, ROWS)) {
         takes(c, 'more', 'further');
         takeAnyPhrase(c, 'even', 'straight', 'plain');
-        if (takeAnyPhrase(c, 'in|of garter st?', '( garter st? )')) {
+        const fabric = readFabricBehind(c);
+        if (fabric) {
           takePhrase(c, 'for|to the? make? the? top|bottom|lower|upper? border|edge|band|hem');
-          return { is: 'even', fabric: { is: 'named', name: 'garter' }, until: { is: 'rows', n } };
+          return { is: 'even', fabric, until: { is: 'rows', n } };
         }
         return { is: 'rows', n, items: [wholeRow(base)] };
       }
@@ -69,6 +71,15 @@ export const readRowsElided = (c: Cursor): Statement | undefined =>
     return ahead(c, () => readColour(c) ?? readColourName(c)) === undefined
       ? undefined
       : { is: 'even', until: { is: 'rows', n } };
+  });
+
+/** 'Knit 20 rows | in stocking st': 'knit' is to work them. */
+const readFabricBehind = (c: Cursor): FabricSaid | undefined =>
+  attempt(c, () => {
+    const open = takes(c, '(');
+    if (!open && !sees(c, 'in') && !takes(c, 'of')) return undefined;
+    const fabric = readFabric(c);
+    return open && !takes(c, ')') ? undefined : fabric;
   });
 
 const readBase = (c: Cursor): 'k' | 'p' | undefined =>

@@ -59,7 +59,7 @@ export const readShape = (c: Cursor): Statement | undefined =>
     if (edge === undefined) return undefined;
     skipInset(c);
     if (takeAnyPhrase(c, 'of|on|in last row', 'of|on|in the last row')) {
-      return { is: 'evenly', change: sign * by * (edge === 'both' ? 2 : 1), on: 'last' };
+      return { is: 'evenly', change: sign * by * (edge === 'both' ? 2 : 1), on: 'last', edge };
     }
     takes(c, ',');
     if (endsInRow(c)) return { is: 'shape', change: sign * by, edge, beats: early };

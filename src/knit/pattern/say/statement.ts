@@ -134,6 +134,8 @@ export type Statement =
       readonly all?: boolean;
       readonly on: 'next' | 'last' | 'unsaid';
       readonly over?: number;
+      /** at an edge of the last row, and not spread over it */
+      readonly edge?: EdgeName;
     }
   | {
       readonly is: 'groups';

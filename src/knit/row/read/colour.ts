@@ -47,7 +47,7 @@ const NEAR = 30;
 const seesYarn = (c: Cursor, name: string): boolean =>
   c.tokens
     .slice(Math.max(0, c.at - NEAR), c.at + NEAR)
-    .some((token) => token.text === name && isLetter(token));
+    .some((token) => (token.text === name && isLetter(token)) || isOneOf(token.text, 'mc cc'));
 
 /** 'with B, k2', '*using A k1', 'k2 in B': within a row it says which yarn, and changes no stitch. */
 export const takeColourInRow = (c: Cursor): boolean =>

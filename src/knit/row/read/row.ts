@@ -109,7 +109,7 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   if (peek(c)?.kind === 'number') return asBefore(c, level) ? undefined : readTimesFirst(c, level, depth);
   if (means(text, 'says nothing between stitches')) {
     if (means(text, 'end of a row')) openLast(level);
-    if (text === ';') level.parted = level.items.length;
+    if (text === ';' || text === 'then') level.parted = level.items.length;
     c.at += 1;
     return undefined;
   }

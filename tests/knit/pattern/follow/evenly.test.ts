@@ -19,9 +19,9 @@ Dec 4 sts evenly across next row.
 Dec 3 sts evenly across next row to 14 sts.
   > 20→17 Piece/body 5 RS k2, [k2tog, k5] 2 times, k2tog, k2 (17)
 Inc evenly across next row to 20 sts.
-  > 17→18 Piece/body 6 WS purl to last 8 sts, m1p, p8 (18)
+  > 17→20 Piece/body 6 WS p3, m1p, p6, m1p, p5, m1p, p3 (20)
 Dec 1 st evenly across next row.
-  > 18→17 Piece/body 7 RS knit to last 10 sts, k2tog, k8 (17)
+  > 20→19 Piece/body 7 RS knit to last 11 sts, k2tog, k9 (19)
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8
   > =   body from {castOn 20}, RS: 7 stocking 4 mm; hold
 

@@ -25,7 +25,7 @@ Next row: *K1 in light grey, p1 in MC; rep from * to end.
 K 2 rows in white.
   > 18 Back/body 13 RS knit · WS knit
   > = Back, back, 1 to make, lines 2 3 4 5 6 7 8 9
-  > =   body from {castOn 20}, RS: 10 stocking 4 mm (own words 3 4 5 6 7 8 9 10); 2 pattern in stocking 4 mm (own words 2); 2 'pattern, white' in stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 10 'stocking, A' in stocking 4 mm (own words 3 4 5 6 7 8 9 10); 2 'pattern, A' in stocking 4 mm (own words 2); 2 'pattern, white' in stocking 4 mm; hold
 
 ### as another piece has them, and in a pattern of their own
 CHECK PATTERN

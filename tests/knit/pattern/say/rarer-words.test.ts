@@ -31,9 +31,9 @@ const lines: Readonly<Record<string, string>> = {
     With yarn A, cast on 40 sts on {each side|both sides} → yarn: name A | @14 cast on: stitches 40 | @29 work on: which 'both at once'
     Cast on {loosely|on|a} 40 sts → cast on: stitches 40
     Cast on 40 sts {using|by|with|in} the long tail method → cast on: stitches 40
-    With yarn A, cast on {loosely|on|a} 40 sts → @14 cast on: stitches 40
+    With yarn A, cast on {loosely|on|a} 40 sts → yarn: name A | @14 cast on: stitches 40
     With yarn A, cast on 40 sts at each side → yarn: name A | @14 groups: work co, edge both, groups [{stitches 40, rows 2, every 1}]
-    With yarn A, cast on 40 sts at end → @14 groups: work co, edge end, groups [{stitches 40, rows 1, every 2}]
+    With yarn A, cast on 40 sts at end → yarn: name A | @14 groups: work co, edge end, groups [{stitches 40, rows 1, every 2}]
   `,
   change: `
     {Change|Changing|Switch|Switching} to 4 mm needles → needle: mm 4

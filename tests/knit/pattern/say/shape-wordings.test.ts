@@ -19,8 +19,8 @@ describe('shape, in all its wordings,', () => {
       Every 4th row dec 1 st at each end{ 5 times|, 5 times} → shape: change -1, edge both, beats [{every 4, times 5, counted}]
       Every 4th row dec 1 st at each end 5 times more → shape: change -1, edge both, beats [{every 4, times 5, counted, further}]
       Every 4th row dec 1 st at each end 5 times, then every row twice → shape: change -1, edge both, beats [{every 4, times 5, counted}; {first 1, every 1, counted, times 2}]
-      Dec 1 st at each end of last row → evenly: change -2, on last
-      Dec 1 st at neck edge {of|on|in} {last row|the last row} → evenly: change -1, on last
+      Dec 1 st at each end of last row → evenly: change -2, on last, edge both
+      Dec 1 st at neck edge {of|on|in} {last row|the last row} → evenly: change -1, on last, edge neck
       Dec 1 st {2 sts in from edge|2 sts in|2 sts inside|2 sts from edge|2 sts inside edge|2 sts in from the edge|as before|inside edge st|inside edge sts|fully fashioned|as set|in patt} at each end of next row → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
       Dec 1 st at each end {as before|as set|in patt} of next row → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
       Dec 1 st at each end, every other row, 5 times → shape: change -1, edge both, beats [{every 2, counted, times 5}]

@@ -35,6 +35,8 @@ export interface Build {
   /** a heading seen before any piece: names the first piece, or a stitch pattern */
   heading: Title | undefined;
   needle: number;
+  /** the yarn that was named last before a cast-on */
+  begunIn?: string | undefined;
   /** a piece named by a heading that has no stitches yet */
   pending: PieceHeading | undefined;
   /** how the last buttonhole was made, those that lie in rows to come, and those of the piece that is begun next */
@@ -141,8 +143,9 @@ export interface PartBuild {
   fabric: FabricState;
   /** what is kept at its edges while the rest is worked in its fabric */
   borders: Borders;
-  /** the yarn in hand, as the text calls it */
+  /** the yarn in hand, as the text calls it, and the one it was cast on in */
   yarn: string | undefined;
+  begunIn?: string | undefined;
   stripes: Striped | undefined;
   holes: Holes | undefined;
   /** rows of the fabric worked so far */

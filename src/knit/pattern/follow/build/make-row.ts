@@ -135,21 +135,19 @@ function spellAsItLooks(part: PartBuild, side: Side): StitchName[] | undefined {
   return [...looks].map((look): StitchName => ((look === 'k') === (side === 'RS') ? 'k' : 'p'));
 }
 
-/** Increases or decreases spread over the whole row, or over its middle; `work` where all of it is knitted or purled. */
+/** Increases or decreases spread over the whole row, or over its middle; `work` where it is known what it is otherwise. */
 export function makeSpreadRow(
   build: Build,
   part: PartBuild,
   change: number,
   over: number | undefined,
-  work?: StitchName,
+  work?: StitchName | readonly StitchName[],
 ): Fault | undefined {
   const side = nextSide(part);
   const count = part.live;
   const width = over !== undefined && over <= count ? over : count;
   const laid = spread(width, change);
-  const plain =
-    (work ? undefined : spellPart(part, side, count)) ?? new Array<StitchName>(count).fill(work ?? 'k');
-  if (side === 'WS') plain.reverse();
+  const plain = plainStitches(part, side, count, work);
   // where there are no plain stitches between, each of the stitches is increased in
   const inEach = change > 0 && change <= width;
   if (!laid.ok && !inEach) return laid.faults[0];
@@ -177,6 +175,20 @@ export function makeSpreadRow(
   }
   take(count - at);
   return pushRow(build, part, shorten(runs), { kind: 'across', advance: true, column: 0 });
+}
+
+/** The row without its changes, in the order worked. */
+function plainStitches(
+  part: PartBuild,
+  side: Side,
+  count: number,
+  work: StitchName | readonly StitchName[] | undefined,
+): readonly StitchName[] {
+  if (typeof work === 'string') return new Array<StitchName>(count).fill(work);
+  if (work?.length === count && work.every((one) => stitches[one].takes === 1 && stitches[one].makes === 1))
+    return work;
+  const spelled = spellPart(part, side, count) ?? new Array<StitchName>(count).fill('k');
+  return side === 'WS' ? spelled.reverse() : spelled;
 }
 
 /** A row in the knitter's own words, from the count before it to the count after. */

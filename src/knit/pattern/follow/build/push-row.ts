@@ -168,7 +168,7 @@ function openSection(build: Build, part: PartBuild): void {
   });
 }
 
-const inYarn = (name: string, yarn: string | undefined): string =>
+export const inYarn = (name: string, yarn: string | undefined): string =>
   yarn === undefined ? name : `${name}, ${yarn}`;
 
 /** Takes the last row back, to work it anew with what the text adds to it. */

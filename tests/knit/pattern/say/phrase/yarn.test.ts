@@ -15,7 +15,7 @@ describe('a yarn, in all its wordings,', () => {
       With 2 strand held together, k 1 row → note: about yarn | @30 rows: n 1, items 'k to {left 'what follows'}'
       With 2 ply held together, k 1 row → note: about yarn | @27 rows: n 1, items 'k to {left 'what follows'}'
       With 2 balls held together, k 1 row → note: about yarn | @29 rows: n 1, items 'k to {left 'what follows'}'
-      With white cast on 20 sts → @12 cast on: stitches 20
+      With white cast on 20 sts → yarn: name white | @12 cast on: stitches 20
       With white k 3 rows → yarn: name white | @12 rows: n 3, items 'k to {left 'what follows'}'
       With white work 6 rows in st st → yarn: name white | @12 even: fabric {named, name stocking}, until {rows, n 6}
       With white bind off → yarn: name white | @12 bind off
