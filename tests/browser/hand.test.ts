@@ -82,6 +82,23 @@ async function goTo(page: Page, knitter: Knitter, row: number): Promise<void> {
   await knitter.pad.waitFor();
 }
 
+/** The sample's stripes as they lie in the box: 'woad 2, weld 2'. */
+const storedStripes = (page: Page): Promise<string> =>
+  page.evaluate(
+    () =>
+      new Promise<string>((done) => {
+        const opening = indexedDB.open(document.documentElement.dataset.box ?? '');
+        opening.onsuccess = () => {
+          const asked = opening.result.transaction('garments').objectStore('garments').get('sample');
+          asked.onsuccess = () => {
+            const stripes: { colour: string; rows: number }[] = asked.result?.stripes ?? [];
+            done(stripes.map(({ colour, rows }) => `${colour} ${rows}`).join(', '));
+            opening.result.close();
+          };
+        };
+      }),
+  );
+
 /** Turns a switch of the tools sheet on. */
 async function switchOn(page: Page, name: string): Promise<void> {
   await button(page, 'Tools').tap();
@@ -291,6 +308,34 @@ describe('the words of a row', () => {
 });
 
 describe('stripes', () => {
+  it('a colour that is being typed stays while another window keeps what draws the page anew', () =>
+    knitting(async (page, knitter) => {
+      await knitter.open('#/g/sample/yarn');
+      await page.locator('summary', { hasText: 'Stripes' }).click();
+      const add = page.getByRole('button', { name: /^Add a colou?r$/ });
+      await add.tap();
+      await add.tap();
+      await until(
+        () => storedStripes(page),
+        (kept) => kept === 'Color 1 2, Color 2 2',
+      );
+      await page.getByLabel(/^Colou?r 2$/).fill('weld');
+      const other = await page.context().newPage();
+      await knitterAt(other, new URL('.', page.url()).href).open('#/g/sample/yarn');
+      await other.locator('summary', { hasText: 'Stripes' }).click();
+      await other.getByLabel(/^Rows of colou?r 1$/).fill('6');
+      await until(
+        () => page.getByLabel(/^Rows of colou?r 1$/).inputValue(),
+        (rows) => rows === '6',
+      );
+      await page.bringToFront();
+      await page.keyboard.press('Tab');
+      await until(
+        () => storedStripes(page),
+        (kept) => kept === 'Color 1 6, weld 2',
+      );
+    }));
+
   it('are said with the row: the colour that it has, and the change where a new one begins', () =>
     knitting(async (page, knitter) => {
       await knitter.open('#/g/sample/yarn');
@@ -301,7 +346,11 @@ describe('stripes', () => {
         await page.getByLabel(new RegExp(`^Colou?r ${n}$`)).fill(n === 1 ? 'woad' : 'weld');
         await page.getByLabel(new RegExp(`^Rows of colou?r ${n}$`)).fill('2');
       }
-      await page.getByText('Kept').first().waitFor();
+      await page.keyboard.press('Tab');
+      await until(
+        () => storedStripes(page),
+        (kept) => kept === 'woad 2, weld 2',
+      );
       await knitter.open('#/k/sample/back/0/1');
       await page.getByText('in woad').waitFor();
       // the first colour up to the rib's end, and then two rows of each

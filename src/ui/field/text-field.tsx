@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Field, type FieldWords } from './field.tsx';
 
 export interface TextFieldProps extends FieldWords {
@@ -15,17 +16,35 @@ export interface TextFieldProps extends FieldWords {
   readonly onChange?: ((value: string) => void) | undefined;
 }
 
+interface Typed {
+  readonly currentTarget: { readonly value: string };
+}
+
 export function TextField(props: TextFieldProps) {
   const { label, hint, error, value, lines, maxLength, autocomplete, placeholder, required, name } = props;
+  const [typed, take] = useState(value);
+  const given = useRef<string | undefined>(undefined);
+  // What she types stays though the page is drawn anew before she leaves the field; only a text set from elsewhere
+  // replaces it, and not one of hers that comes back from where it was kept while she types on.
+  useLayoutEffect(() => {
+    if (value !== given.current) take(value);
+    given.current = undefined;
+  }, [value]);
   const told = {
     class: 'field-input',
-    value,
+    value: typed,
     maxLength,
     placeholder,
     required,
     name,
-    onInput: (event: { currentTarget: { value: string } }) => props.onInput?.(event.currentTarget.value),
-    onChange: (event: { currentTarget: { value: string } }) => props.onChange?.(event.currentTarget.value),
+    onInput: ({ currentTarget }: Typed) => {
+      take(currentTarget.value);
+      props.onInput?.(currentTarget.value);
+    },
+    onChange: ({ currentTarget }: Typed) => {
+      given.current = currentTarget.value;
+      props.onChange?.(currentTarget.value);
+    },
   };
   return (
     <Field label={label} hint={hint} error={error}>
