@@ -19,21 +19,27 @@ const folder = 'shots';
 const wanted = new RegExp(process.argv[2] ?? '');
 const fileOf = (sight: Sight, look: Look) => `${sight.name.replaceAll(' ', '-')}.${look.name}`;
 
-/** Of a page that goes on and on (a plan as paper) the beginning shows how it looks. */
+/** A page that is longer goes on in a further picture: a browser draws no more than some 16,000 px in one. */
 const MOST_HEIGHT_PX = 3500;
 
-/** An open sheet and what lies at the foot belong to the window; else the page is taken whole. */
-async function take(page: Page, sight: Sight, look: Look): Promise<Shot> {
-  const path = `${folder}/${fileOf(sight, look)}.png`;
+/** An open sheet and what lies at the foot belong to the window; else the page is taken whole, in so many pictures. */
+async function take(page: Page, sight: Sight, look: Look): Promise<Shot[]> {
   await settled(page);
+  const pathOf = (part: number) => `${folder}/${fileOf(sight, look)}${part === 0 ? '' : `.${part + 1}`}.png`;
   const inWindow = sight.screen === 'knitting' || (await page.locator('dialog[open]').count()) > 0;
-  if (inWindow) await page.screenshot({ path });
-  else {
-    const whole = await page.evaluate(() => document.documentElement.scrollHeight);
-    const clip = { x: 0, y: 0, width: look.width, height: Math.min(whole, MOST_HEIGHT_PX) };
-    await page.screenshot({ path, fullPage: true, clip });
+  if (inWindow) {
+    await page.screenshot({ path: pathOf(0) });
+    return [{ look: look.name, path: pathOf(0) }];
   }
-  return { look: look.name, path };
+  const whole = await page.evaluate(() => document.documentElement.scrollHeight);
+  const shots: Shot[] = [];
+  for (let y = 0; y < whole; y += MOST_HEIGHT_PX) {
+    const path = pathOf(shots.length);
+    const clip = { x: 0, y, width: look.width, height: Math.min(whole - y, MOST_HEIGHT_PX) };
+    await page.screenshot({ path, fullPage: true, clip });
+    shots.push({ look: shots.length === 0 ? look.name : `${look.name}, ${shots.length + 1}`, path });
+  }
+  return shots;
 }
 
 async function takeAll(): Promise<void> {
@@ -52,7 +58,7 @@ async function takeAll(): Promise<void> {
     const shots: Shot[] = [];
     for (const look of looks.filter((one) => wanted.test(fileOf(sight, one)))) {
       await wear(phone.page, settings, look);
-      shots.push(await take(phone.page, sight, look));
+      shots.push(...(await take(phone.page, sight, look)));
     }
     await wear(phone.page, settings, looks[0]);
     if (shots.length > 0)
