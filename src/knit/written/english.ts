@@ -39,6 +39,7 @@ export const englishWritten = (terms: Terms): WrittenWords => ({
 const list: ListWords = {
   figure: /\d+(?:\.\d+)?(?:st|nd|rd|th)?(?![a-z\d])/g,
   between: ', ',
+  to: ' to ',
   many: (line) =>
     line
       .replace(/\b1 st\b/g, '1 sts')

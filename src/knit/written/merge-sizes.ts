@@ -70,7 +70,10 @@ function written(lines: readonly (string | undefined)[], names: readonly string[
 }
 
 /** The line with a list where its numbers differ; a dash for a size that has no such line. */
-function listed(lines: readonly (string | undefined)[], { many, one, figure, between }: ListWords): string {
+function listed(
+  lines: readonly (string | undefined)[],
+  { many, one, figure, between, to }: ListWords,
+): string {
   const own = lines.filter((line) => line !== undefined);
   const [first = ''] = own;
   if (own.every((line) => line === first)) return first;
@@ -84,5 +87,8 @@ function listed(lines: readonly (string | undefined)[], { many, one, figure, bet
     // a comma within a figure is none between two
     return `${head} (${rest.join(rest.some((value) => value.includes(',')) ? between : ', ')})`;
   });
-  return one(all);
+  return one(all.replace(STRETCH, to));
 }
+
+/** The dash of 'rows 5 (7)–8' and of 'rows 5–8 (9)', beside a list. */
+const STRETCH = /(?<=\))–(?=[\d–])|(?<=\d)–(?=[\d–.,]+ \()/g;

@@ -60,6 +60,8 @@ export interface ListWords {
   readonly figure: RegExp;
   /** between figures of which one has a comma in it */
   readonly between: string;
+  /** between the first and the last of a stretch whose figures differ by size: a dash would be taken for a size's */
+  readonly to: string;
   /** one and many said alike, so that sizes of which one has a single stitch left are one line; and back */
   readonly many: (line: string) => string;
   readonly one: (line: string) => string;

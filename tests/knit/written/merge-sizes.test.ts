@@ -35,6 +35,14 @@ describe('lines of several sizes in one text', () => {
       'Rep rows 1 and 2 (3) once more. (1 st)',
       ['Rep rows 1 and 2 once more. (1 st)', 'Rep rows 1 and 3 once more. (1 st)'],
     ],
+    ['a stretch ends behind a word', 'Rep rows 5 (7) to 8 (10)', ['Rep rows 5–8', 'Rep rows 7–10']],
+    ['its end alone differs', 'Rep rows 5 to 8 (10)', ['Rep rows 5–8', 'Rep rows 5–10']],
+    ['its beginning alone differs', 'Rep rows 5 (7) to 10', ['Rep rows 5–10', 'Rep rows 7–10']],
+    [
+      'a stretch alike is as it was',
+      'rows 5–8 on 92 (100) sts',
+      ['rows 5–8 on 92 sts', 'rows 5–8 on 100 sts'],
+    ],
     ['a point before a one makes no single stitch', '20.1 sts in 5 (6)', ['20.1 sts in 5', '20.1 sts in 6']],
   ])('%s: %s', (_, wanted, lines) => {
     expect(merged(...lines.map((line) => [line]))).toEqual([wanted]);

@@ -18,6 +18,7 @@ const list: ListWords = {
   // '8.' of 'in jeder 8. Reihe', but not the 2 of '2 M re zusstr'
   figure: /\d+(?:,\d+)?(?:\.(?= folgenden))?(?![\da-z]| M (?:(?:re|li|verschr|abgeh|überz|mittig) )+zusstr)/g,
   between: '; ',
+  to: ' bis ',
   many: (line) =>
     line.replace(/(?<![\d,])1 (Masche|Reihe)(?!n)/g, '1 $1n').replace(/(?<![\d,])1 Knopf(?!l)/g, '1 Knöpfe'),
   one: (line) =>

@@ -18,6 +18,7 @@ const list: ListWords = {
   // but not the 2 of '2 m ens end'
   figure: /\d+(?:,\d+)?(?![\da-z]| m (?:ens|gliss))/g,
   between: '\u00a0; ',
+  to: ' à ',
   many: (line) => line.replace(/(?<![\d,])1 (pelote|rang|maille|bouton)(?!s)/g, '1 $1s'),
   one: (line) => line.replace(/(?<![\d,])1 (pelote|rang|maille|bouton)s/g, '1 $1'),
   sizes: (count, all) => `Taille${count > 1 ? 's' : ''}\u00a0: ${all}`,
