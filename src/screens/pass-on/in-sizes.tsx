@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { keptPeople } from '../../app/drafts/design/designer.ts';
 import { type DesignForm, designOf, type Person } from '../../app/drafts/design/form.ts';
 import { readKept } from '../../app/drafts/kept/read-kept.ts';
@@ -64,6 +64,9 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
   const [set, setSet] = useState(kept);
   const [drafted, setDrafted] = useState<readonly DraftedSize[]>([]);
   const [told, tell] = useState('');
+  const [isBehind, setBehind] = useState(false);
+  // what is worked out is shown only where nothing was chosen anew meanwhile
+  const turn = useRef(0);
   const { table, sizes } = set;
   const hers = set.people.map(({ name }) => name);
   const put = (by: Partial<SizeSet>): SizeSet => {
@@ -74,15 +77,29 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
   };
   const change = (by: Partial<SizeSet>) => {
     put(by);
+    turn.current += 1;
     setDrafted([]);
     tell('');
   };
   const work = async (now: SizeSet) => {
     const bodies = bodiesOf(now);
     if (bodies.length === 0) return tell(say('passOn.noSizes'));
-    const onSize = (size: string) => tell(say('passOn.workingOut', { size }));
+    turn.current += 1;
+    const mine = turn.current;
+    setBehind(true);
+    const onSize = (size: string) => mine === turn.current && tell(say('passOn.workingOut', { size }));
     const coloured = (size: WorkedSize) => inColours(garment, size);
-    setDrafted(await inSizes(designOf(form), besideDraft(garment), bodies, onSize, now.adjusted, coloured));
+    const worked = await inSizes(
+      designOf(form),
+      besideDraft(garment),
+      bodies,
+      onSize,
+      now.adjusted,
+      coloured,
+    );
+    if (mine !== turn.current) return;
+    setDrafted(worked);
+    setBehind(false);
     tell('');
   };
   return (
@@ -130,7 +147,10 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
             // what stands is left until it is worked out anew: who set a figure is not sent back to the top
             onChange={(adjusted) => void work(put({ adjusted }))}
           />
-          <Outcome name={garment.name} drafted={drafted} tell={tell} />
+          {/* the text before a change is not kept for the one after it, nor printed */}
+          <div class={isBehind ? 'pass-on no-print' : 'pass-on'} inert={isBehind} aria-busy={isBehind}>
+            <Outcome name={garment.name} drafted={drafted} tell={tell} />
+          </div>
         </>
       )}
     </div>
