@@ -25,6 +25,7 @@ import { type Flow, flowOf, tokensOfLines } from './say/flow.ts';
 import { logicalLines } from './text/lines.ts';
 import { headingLine } from './text/size-line.ts';
 import { sizeNames } from './text/size-names.ts';
+import { sizesAlone } from './text/size-scope.ts';
 import { countSizes } from './text/sizes.ts';
 
 export interface ReadOptions {
@@ -110,8 +111,11 @@ export const LONGEST_TEXT = 400_000;
 export function readPattern(text: string, options: ReadOptions = {}): ReadPattern {
   const lines = logicalLines(text.slice(0, LONGEST_TEXT));
   const tokens = tokensOfLines(lines);
-  const named = sizeNames(lines.map((line) => line.text));
   const counted = countSizes(tokens.filter((_, i) => !namesRanges(lines[i]?.text ?? '')));
+  const named = sizeNames(
+    lines.map((line) => line.text),
+    counted,
+  );
   // the lists of numbers know better than a line of measurements in two units
   const sizes = counted > 1 ? counted : Math.max(1, named.length);
   const size = Math.min(Math.max(0, Math.floor(options.size ?? 0)), sizes - 1);
@@ -121,8 +125,11 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
       : Array.from({ length: sizes }, (_, i) => (sizes === 1 ? '' : String(i + 1)));
   const flow: Flow[] = [];
   const odd: { readonly at: number; readonly fault: Fault }[] = [];
+  const of = { size, sizes, names, alone: tokens.map((line) => sizesAlone(line, names)) };
+  let scope: readonly number[] | undefined;
   lines.forEach((line, i) => {
-    const read = flowOf(line, i, tokens[i] ?? [], size, sizes, names);
+    const read = flowOf(line, i, tokens[i] ?? [], of, scope);
+    scope = read.scope;
     for (const one of read.flow) flow.push(one);
     // '6-9 (9-12, 12-18) months' names the sizes and is no list of numbers
     if (headingLine(line.text) === undefined)
@@ -168,7 +175,7 @@ function followed(options: ReadOptions, flow: readonly Flow[], freshly: () => Li
 }
 
 /** 'Sizes 6-9 (9-12, 12-18) months': its numbers are names. */
-const namesRanges = (text: string): boolean => /^\s*\d+\s?[-–]\s?\d+\s*[([]/.test(headingLine(text) ?? '');
+const namesRanges = (text: string): boolean => /^\s*\d+\s?[-–/]\s?\d+\s*[([]/.test(headingLine(text) ?? '');
 
 const oddList = (line: number, column: number, sizes: number): Fault =>
   fault('sizes differ', { sizes }, { line, column });

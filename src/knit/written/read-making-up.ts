@@ -1,7 +1,7 @@
 import type { Told, ToldSeam } from '../making-up/told.ts';
 import type { ReadLine, ReadPattern } from '../pattern/read-pattern.ts';
+import { pickSize } from '../pattern/text/pick-size.ts';
 import { meantFor } from '../pattern/text/size-names.ts';
-import { pickSize } from '../pattern/text/sizes.ts';
 import { lex, type Token } from '../row/read/lex.ts';
 import { means } from '../row/read/meanings.ts';
 import { type Sentence, sentenceAt } from './making-up-sentences.ts';

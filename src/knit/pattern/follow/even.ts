@@ -1,5 +1,6 @@
 import { type Fault, fault } from '../../fault.ts';
-import type { Item } from '../../row/read/notation.ts';
+import { expandRow } from '../../row/expand.ts';
+import { END, type Item } from '../../row/read/notation.ts';
 import type { Side } from '../../row/step.ts';
 import type { Statement } from '../say/statement.ts';
 import { dropBorders } from './build/borders.ts';
@@ -49,6 +50,7 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
     )
       part.fabric = onlyPattern(build) ?? unknownFabric;
     // 'change to larger needles and work in pattern' behind a rib: the text's own pattern begins
+    edgedInGarter(part);
     const only = part.fabric.label === 'rib' && changedNeedle(build) ? onlyPattern(build) : undefined;
     if (named === undefined || only === undefined) return undefined;
     setMark(piece, 'rib', part);
@@ -78,6 +80,21 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
   part.closed = true;
   part.cycle = undefined;
   return misfits(fabric, build, part);
+}
+
+/** 'K4, p to last 4 sts, k4', and then straight: knit rows come between, and the edges go on. */
+function edgedInGarter(part: PartBuild): void {
+  const { fabric, rows, borders } = part;
+  if (fabric.is !== 'face' || Object.keys(borders).length > 0) return;
+  const last = rows.at(-1);
+  const between = last && plainWork(last, last.side) === 'k' ? last : undefined;
+  const edged = between ? rows.at(-2) : last;
+  if (!edged?.items || edged.kind !== 'row' || edged.before !== edged.after || edged.own !== undefined)
+    return;
+  if (!/^(k+)p+\1$/.test(expandRow(edged.steps, edged.before).join(''))) return;
+  const plain: Item = { is: 'stitches to', work: 'k', goal: END };
+  part.fabric = { is: 'rows', rows: [[plain], edged.items], label: 'pattern', faces: [] };
+  part.fabricRow = between ? 1 : 0;
 }
 
 const looksRibbed = ({ fabric, rows }: PartBuild): boolean =>

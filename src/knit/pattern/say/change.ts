@@ -8,7 +8,7 @@ import {
   takes,
   takeTo,
 } from '../../row/read/cursor.ts';
-import { readFabric } from './phrase/fabric.ts';
+import { patternNamed, readFabric } from './phrase/fabric.ts';
 import type { Statement } from './statement.ts';
 
 /** 'Change to st st', 'switch to MC', 'change to 2 strands of CC and …': a fabric, or a yarn that is passed over. */
@@ -16,7 +16,9 @@ export const readChange = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (!takeAnyPhrase(c, 'change|changing|switch|switching back? to')) return undefined;
     const fabric = readFabric(c);
-    if (fabric !== undefined) return { is: 'even', fabric };
+    // 'change to pattern': not the rib that is there
+    if (fabric !== undefined)
+      return { is: 'even', fabric: fabric.is === 'established' ? patternNamed('') : fabric };
     for (let far = 0; far < 7 && peek(c) !== undefined && !sees(c, ',', 'and', ';', '.'); far += 1) {
       if (isWord(peek(c), 'needle', 'st', 'sts', 'k', 'p')) return undefined;
       takeTo(c, c.at + 1);

@@ -4,9 +4,10 @@ import { withoutAsides } from '../text/asides.ts';
 import type { LogicalLine } from '../text/lines.ts';
 import { tokensOf } from '../text/lines.ts';
 import { type Mend, mendIn } from '../text/mend.ts';
+import { pickSize } from '../text/pick-size.ts';
 import { sentences } from '../text/sentences.ts';
 import { meantBehind, meantFor } from '../text/size-names.ts';
-import { pickSize } from '../text/sizes.ts';
+import { sizesSaid } from '../text/size-scope.ts';
 import { stripeSentence } from '../text/stripe-sentence.ts';
 import type { Span } from '../text/with-lines.ts';
 import { type OwnWords, ownWords } from './own-words.ts';
@@ -21,20 +22,64 @@ export type Flow = (
   | OwnWords
 ) & { readonly span?: Span };
 
-/** Reads one logical line for one size; `index` is its place among the lines. */
+/** The size that a text is read for. */
+export interface ForSize {
+  /** counting from 0, of so many */
+  readonly size: number;
+  readonly sizes: number;
+  readonly names: readonly string[];
+  /** of each line that says nothing but sizes which they are */
+  readonly alone: readonly (readonly number[] | undefined)[];
+}
+
+interface LineRead {
+  readonly flow: readonly Flow[];
+  /** lists of another length */
+  readonly odd: readonly Token[];
+  /** the sizes that the line below is for, where it says none itself */
+  readonly scope?: readonly number[] | undefined;
+}
+
+/** Reads one logical line for one size; `index` is its place among the lines, `scope` the sizes that it is for. */
 export function flowOf(
   line: LogicalLine,
   index: number,
   tokens: readonly Token[],
-  size: number,
-  sizes: number,
-  names: readonly string[],
-): { flow: Flow[]; odd: Token[] } {
+  of: ForSize,
+  scope?: readonly number[],
+): LineRead {
+  const { size, sizes, names, alone } = of;
+  const said = sizes > 1 ? sizesSaid(tokens, names) : undefined;
+  const some = said && said.sizes.length < sizes ? said.sizes : undefined;
+  // 'For 1st size only' on a line of its own
+  if (alone[index]) return { flow: [], odd: [], scope: some };
+  if (said || !scope) return readMended(line, index, tokens, of, some);
+  const read = readMended(line, index, tokens, of, scope);
+  if (read.flow.some(namesPiece)) return readMended(line, index, tokens, of);
+  const meant = scope.includes(size) ? read : { flow: [], odd: [] };
+  // until others are named, or all of them; where the text does neither only the next line is meant
+  const lasts = alone.some(
+    (other, i) =>
+      other?.length === sizes || (other && i > index && i < index + 12 && other.join() !== scope.join()),
+  );
+  return { ...meant, scope: lasts ? scope : undefined };
+}
+
+const namesPiece = (one: Flow): boolean =>
+  one.is === 'said' && one.said.statement.is === 'heading' && one.said.statement.piece !== undefined;
+
+function readMended(
+  line: LogicalLine,
+  index: number,
+  tokens: readonly Token[],
+  of: ForSize,
+  some?: readonly number[],
+): LineRead {
   const mend = mendIn(tokens);
-  if (mend === undefined) return readLine(line, index, tokens, size, sizes, names);
+  if (mend === undefined) return readLine(line, index, tokens, of, some);
   const said = { ...line, text: line.text.slice(0, tokens[mend.from]?.offset).trimEnd() };
   const own = tokens.slice(0, mend.from);
-  const { flow, odd } = readLine(said, index, own, size, sizes, names);
+  const { flow, odd } = readLine(said, index, own, of, some);
   return { flow: mended(flow, mend, said.text, own, index), odd };
 }
 
@@ -74,13 +119,12 @@ function readLine(
   line: LogicalLine,
   index: number,
   tokensOfLine: readonly Token[],
-  size: number,
-  sizes: number,
-  names: readonly string[],
-): { flow: Flow[]; odd: Token[] } {
+  { size, sizes, names }: ForSize,
+  some: readonly number[] | undefined,
+): LineRead {
   // colours of rows are no rows; who makes a garment of the text reads them
   if (stripeSentence(line.text)) return { flow: [], odd: [] };
-  const { tokens: picked, odd } = pickSize(tokensOfLine, size, sizes);
+  const { tokens: picked, odd } = pickSize(tokensOfLine, size, sizes, some);
   const tokens = withoutAsides(picked);
   const parts = sentences(tokens);
   const flow: Flow[] = [];
@@ -154,17 +198,22 @@ const wordsOf = (line: LogicalLine, tokens: readonly Token[], from: number, to: 
     .trim();
 
 export function tokensOfLines(lines: readonly LogicalLine[]): Token[][] {
-  const named = lines.some(({ text }) => NAMES_B.test(text));
-  return lines.map((line) => (named ? inYarnB(tokensOf(line)) : tokensOf(line)));
+  const tokens = lines.map((line) => tokensOf(line));
+  return tokens.some(namesYarnB) ? tokens.map(inYarnB) : tokens;
 }
 
-/** The text calls a yarn B. */
-const NAMES_B = /\b(?:[Ww]ith|[Uu]sing|[Jj]oin|[Ii]n|[Yy]arn|[Cc]olou?r) (?:in )?B\b/;
+/** 'With B', 'join in B', 'yarn B': the text calls a yarn so. */
+const namesYarnB = (tokens: readonly Token[]): boolean =>
+  tokens.some(
+    (token, i) => isB(token) && isWord(tokens[i - 1], 'with', 'using', 'join', 'in', 'yarn', 'color'),
+  );
+
+const isB = ({ text, capital, glued }: Token): boolean => text === 'b' && capital && !glued;
 
 /** 'K3 B, p to end' where B is a yarn: knitted in it, and not into the back. */
 const inYarnB = (tokens: readonly Token[]): Token[] =>
   tokens.flatMap((token, i) =>
-    token.text === 'b' && token.capital && !token.glued && tokens[i - 1]?.kind === 'number'
+    isB(token) && tokens[i - 1]?.kind === 'number'
       ? [{ ...token, text: 'in', word: 'in', capital: false }, token]
       : [token],
   );

@@ -38,7 +38,8 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
 /** 'st st. [Size L only: k 2 rows.] Bind off': an order of its own in brackets; '[size L only]' is none. */
 function isForSizes(tokens: readonly Token[], at: number): boolean {
   if (!isWord(tokens[at], '(', '[') || isWord(tokens[at + 1], ')', ']')) return false;
-  const only = tokens.slice(at, at + 16).findIndex((token) => isWord(token, 'only'));
+  const last = isWord(tokens[at + 1], 'for') ? ['only', ':'] : ['only'];
+  const only = tokens.slice(at, at + 16).findIndex((token) => isWord(token, ...last));
   const inner = tokens.slice(at + 1, at + Math.max(1, only));
   const behind = tokens[at + only + 1];
   return (

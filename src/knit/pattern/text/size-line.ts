@@ -1,8 +1,8 @@
 /** What follows 'Sizes:' or 'To fit' on its line; undefined where a line is about something else. */
 export function headingLine(text: string): string | undefined {
   const found =
-    /\bsizes\b\s*[:\-–—]?\s*([^.:]{1,24}\(.+)$/is.exec(text) ??
-    /^\s*(?:size range|sizes?|to fit(?:\s+(?:bust|chest|age|sizes?))?|finished (?:bust|chest))\b\s*[:\-–—]?\s*(.+)$/is.exec(
+    /(?<!\ball )\bsizes\b\s*[:\-–—]?\s*([^.:]{1,24}\(.+)$/is.exec(text) ??
+    /^\s*(?:size range|sizes?|ages?|to fit(?:\s+(?:bust|chest|ages?|sizes?))?|finished (?:bust|chest))\b\s*[:\-–—]?\s*(.+)$/is.exec(
       text,
     );
   const rest = found?.[1];

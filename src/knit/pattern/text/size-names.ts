@@ -4,17 +4,18 @@ import { means } from '../../row/read/meanings.ts';
 import { headingLine } from './size-line.ts';
 
 /** What the sizes are called, where a line says so ('Sizes: S (M, L)', 'Directions are for size 12. Changes for sizes 14 and 16 …'). */
-export function sizeNames(texts: readonly string[]): string[] {
+export function sizeNames(texts: readonly string[], sizes: number): string[] {
   for (const text of texts) {
-    const names = namesIn(text);
+    const names = namesIn(text, sizes);
     if (names.length > 1) return names;
   }
   return [];
 }
 
-function namesIn(text: string): string[] {
+/** `sizes`: how many the lists of the text have, by which is told what a slash or a bracket between names parts. */
+function namesIn(text: string, sizes: number): string[] {
   const changes =
-    /\bsize\s+([\w½¼¾/]+)[^A-Za-z0-9]{1,6}changes?\s+for\s+(?:sizes?\s+)?([\w\s,&½¼¾./-]{1,60}?)\s+(?:are\s+|is\s+)?in\s+(?:parenth|bracket)/i.exec(
+    /\bsize\s+([\w½¼¾/]+)[^A-Za-z0-9]{1,6}changes?\s+for\s+(?:sizes?\s+)?([\w\s,&½¼¾./-]{1,60}?)\s+(?:are\s+|is\s+)?(?:given\s+)?in\s+(?:parenth|bracket)/i.exec(
       text,
     );
   if (changes)
@@ -24,15 +25,41 @@ function namesIn(text: string): string[] {
     ];
   const line = headingLine(text);
   if (line === undefined) return [];
+  // '2/3 (4/5, 6/7)' are three, '34/36/38' as well
+  const ranges = cut(line, /[()[\],;:|]+|\s[-–—]\s|\band\b/);
+  const names = sizes > 1 && ranges.length === sizes ? ranges : cut(line, /[()[\],;:|/]+|\s[-–—]\s|\band\b/);
+  if (names.some((name) => name.length > 16)) return [];
+  // 'S (34) M (38)': each with what it measures
+  return sizes > 1 && names.length === 2 * sizes
+    ? names.flatMap((name, i) => (i % 2 === 0 ? [`${name} (${names[i + 1]})`] : []))
+    : names;
+}
+
+function cut(line: string, at: RegExp): string[] {
   const names = line
-    .split(/[()[\],;:|/]+|\s[-–—]\s|\band\b/)
-    .map((name) => name.trim().replace(/[.]$/, ''))
+    .split(at)
+    .map((name) =>
+      name
+        .trim()
+        .replace(/[.]$/, '')
+        .replace(/^sizes?\s/i, ''),
+    )
     .filter(
       (name) =>
         name !== '' && name.toLowerCase() !== 'to fit' && !means(name.toLowerCase(), 'no name of a size'),
     );
-  return names.every((name) => name.length <= 16) ? names : [];
+  // 'Size: 9 months, Gauge: 8 sts to 1 in'
+  const end = names.findIndex((name) => lex(name)[0]?.word === 'gauge');
+  return end < 0 ? names : names.slice(0, end);
 }
+
+/** What a size may be called: 'S (34)' is 'S' too, and '34'. */
+const calls = (name: string): readonly string[] => [name, ...(name.match(/[^()]+/g) ?? [])];
+
+const inWords = (name: string): string =>
+  lex(name)
+    .map(({ text }) => text)
+    .join(' ');
 
 /** 'For size L only:', 'Sizes S and M only:', 'All sizes:'; tells whether the size in hand is meant, and what is left to read. */
 export function meantFor(
@@ -43,9 +70,10 @@ export function meantFor(
   const listed = byName(tokens, names);
   if (listed) return { meant: listed.sizes.includes(size), from: skipColon(tokens, listed.to) };
   let at = 0;
-  if (tokens[at]?.text === 'for') at += 1;
-  if (tokens[at]?.text === 'all' && means(tokens[at + 1]?.text, 'size'))
-    return { meant: true, from: skipColon(tokens, at + 2) };
+  while (isText(tokens[at], 'for', 'on', '(', '[')) at += 1;
+  const all = tokens[at + 1]?.kind === 'number' ? at + 2 : at + 1;
+  if (tokens[at]?.text === 'all' && means(tokens[all]?.text, 'size'))
+    return { meant: true, from: skipColon(tokens, all + 1) };
   const ordinals: number[] = [];
   const start = at;
   if (means(tokens[at]?.text, 'size')) at += 1;
@@ -57,7 +85,9 @@ export function meantFor(
     // 'Dec 1 st at each end (size L only)' is an order, and no list of sizes
     if (means(token.word, 'beginning of an order')) return { meant: true, from: 0 };
     if (endsOrdinal(tokens[at + 1]) && token.kind === 'number') ordinals.push(token.value - 1);
-    if (token.kind === 'mark' || means(token.text, 'between sizes')) groups.push([]);
+    const ordinal = ORDINALS.indexOf(token.text);
+    if (ordinal >= 0) ordinals.push(ordinal);
+    if ((token.kind === 'mark' && token.text !== '-') || means(token.text, 'between sizes')) groups.push([]);
     else {
       said.push(token.text);
       groups.at(-1)?.push(token.text);
@@ -73,13 +103,14 @@ export function meantFor(
     )
   )
     return { meant: true, from: 0 };
-  const isFor = (one: number): boolean => {
-    const name = lex(names[one] ?? '')
-      .map(({ text }) => text)
-      .join(' ');
-    return said.includes(name) || groups.some((group) => group.join(' ') === name);
-  };
-  const byOrder = ordinals.length > 0 ? ordinals : inOrder(said, names.length);
+  const isFor = (one: number): boolean =>
+    calls(names[one] ?? '').some((call) => {
+      const name = inWords(call);
+      return said.includes(name) || groups.some((group) => group.join(' ') === name);
+    });
+  const named = ordinals.length > 0 || names.some((_, i) => isFor(i));
+  const byOrder =
+    ordinals.length > 0 ? ordinals : named ? [] : [...inOrder(said, names.length), ...byNumber(said, names)];
   // a size that nobody named is not passed over
   if (byOrder.length === 0 && !names.some((_, i) => isFor(i))) return { meant: true, from: 0 };
   const meant = byOrder.length > 0 ? byOrder.includes(size) : isFor(size);
@@ -93,7 +124,7 @@ function byName(
 ): { readonly sizes: readonly number[]; readonly to: number } | undefined {
   if (!means(tokens[0]?.text, 'size')) return undefined;
   const known = names
-    .map((name, size) => ({ size, words: lex(name).map(({ text }) => text) }))
+    .flatMap((name, size) => calls(name).map((call) => ({ size, words: lex(call).map(({ text }) => text) })))
     .sort((a, b) => b.words.length - a.words.length);
   const sizes: number[] = [];
   for (let at = 1; ; ) {
@@ -107,6 +138,14 @@ function byName(
     if (!isText(tokens[at], ',', 'and')) return undefined;
     at += 1;
   }
+}
+
+const ORDINALS = 'first second third fourth fifth sixth seventh eighth'.split(' ');
+
+/** 'Sizes 1, 2 and 3 only' where they are called otherwise. */
+function byNumber(said: readonly string[], names: readonly string[]): number[] {
+  const numbers = said.filter((word) => /^\d+$/.test(word)).map(Number);
+  return numbers.every((n) => n > 0 && n <= names.length) ? numbers.map((n) => n - 1) : [];
 }
 
 /** 'the smaller size', 'largest size': which one of them all. */

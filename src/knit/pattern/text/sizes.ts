@@ -6,7 +6,7 @@ import { means } from '../../row/read/meanings.ts';
  * A list of sizes in one line of numbers: `92 (100, 108)`, `92 [100: 108]`, `92 (100, 108) 116, 124`, `9 (9, 10)–10, 11, 12`.
  * A `0`, a `–` or 'K-O' skips the step for that size (Star Book No. 201, American Thread Co., p. 4).
  */
-interface List {
+export interface List {
   /** tokens that it covers: from, up to but not with */
   readonly from: number;
   readonly to: number;
@@ -14,7 +14,7 @@ interface List {
   readonly values: readonly (readonly Token[])[];
 }
 
-const OPEN: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
+export const OPEN: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
 const PARTING = new Set([',', ';', ':', '-', '/', '|']);
 
 /** How many sizes the lists of a text have: what the most of them agree on, at least 1. */
@@ -46,51 +46,8 @@ function looksLikeSizes(tokens: readonly Token[], list: List): boolean {
   return means(next, 'after a list of sizes');
 }
 
-/** The tokens as one size has them; `size` counts from 0. A list of another length is told as `odd`. */
-export function pickSize(
-  tokens: readonly Token[],
-  size: number,
-  sizes: number,
-): { tokens: Token[]; odd: Token[] } {
-  if (sizes < 2) return { tokens: [...tokens], odd: [] };
-  const out: Token[] = [];
-  const odd: Token[] = [];
-  for (let i = 0; i < tokens.length; i += 1) {
-    const list = listAt(tokens, i, sizes) ?? (sizes === 2 ? timesAt(tokens, i) : undefined);
-    const token = tokens[i] as Token;
-    if (list && list.values.length === sizes) {
-      const chosen = list.values[Math.min(size, sizes - 1)] ?? [];
-      out.push(...(chosen.length > 0 ? chosen : [zeroAt(token), ...endingOf(list)]));
-      i = list.to - 1;
-      continue;
-    }
-    if (list && list.values.length > 2) odd.push(token);
-    out.push(token);
-  }
-  return { tokens: out, odd };
-}
-
-/** 'twice (3 times)': a word beside a number. */
-function timesAt(tokens: readonly Token[], from: number): List | undefined {
-  const to = from + 5;
-  const [often, open, n, times, close] = tokens.slice(from, to);
-  const isList =
-    isWord(often, 'once', 'twice') &&
-    isWord(open, '(') &&
-    n?.kind === 'number' &&
-    isWord(times, 'time', 'times') &&
-    isWord(close, ')');
-  return isList ? { from, to, values: [[often as Token], [n as Token, times as Token]] } : undefined;
-}
-
-/** The ordinal ending or unit that the list's numbers carry. */
-const endingOf = (list: List): readonly Token[] =>
-  (list.values.find((value) => value.length > 1) ?? []).slice(1);
-
-const zeroAt = (token: Token): Token => ({ ...token, kind: 'number', text: '0', word: '0', value: 0 });
-
 /** The list of sizes that starts at a token; `wanted` is how many sizes there are, where that is known. */
-function listAt(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
+export function listAt(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
   const around = bracketFirst(tokens, at, wanted);
   if (around) return around;
   const first = valueAt(tokens, at);
@@ -190,7 +147,7 @@ function plainList(tokens: readonly Token[], at: number, wanted: number | undefi
   return values.length === wanted || wanted === undefined ? { from: at, to, values } : undefined;
 }
 
-function bracketed(
+export function bracketed(
   tokens: readonly Token[],
   at: number,
 ): { values: (readonly Token[])[]; to: number } | undefined {

@@ -1,8 +1,9 @@
 import { expect } from 'vitest';
 import { type LogicalLine, logicalLines } from '../../../../src/knit/pattern/text/lines.ts';
+import { pickSize } from '../../../../src/knit/pattern/text/pick-size.ts';
 import { sentences } from '../../../../src/knit/pattern/text/sentences.ts';
 import { meantFor, sizeNames } from '../../../../src/knit/pattern/text/size-names.ts';
-import { countSizes, pickSize } from '../../../../src/knit/pattern/text/sizes.ts';
+import { countSizes } from '../../../../src/knit/pattern/text/sizes.ts';
 import { lex, type Token } from '../../../../src/knit/row/read/lex.ts';
 import type { Line } from '../table.ts';
 
@@ -35,7 +36,7 @@ export const readings: Readonly<Record<string, (text: string) => string>> = {
       odd.length === 0 ? '' : ` | odd at ${odd.map(({ column }) => column).join(' ')}`
     }`;
   },
-  'size-names': (text) => sizeNames(lined(text).split('\n')).join(' | '),
+  'size-names': (text) => sizeNames(lined(text).split('\n'), 1).join(' | '),
   /** which of the sizes S, M and L are meant, and what is left to read */
   meant: (text) => {
     const tokens = lex(text);

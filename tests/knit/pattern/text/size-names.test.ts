@@ -1,4 +1,5 @@
-import { describe, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { readPattern } from '../../../../src/knit/pattern/read-pattern.ts';
 import { table } from '../table.ts';
 import { expectCut } from './cut.ts';
 
@@ -30,4 +31,31 @@ describe('sizes are called what a line calls them', () => {
       Size ¶ S (M, L) → 
     `),
   )('$line', expectCut('size-names'));
+});
+
+/** What a slash or a bracket between names parts is told by how many numbers the lists below have. */
+describe('sizes of a text with three numbers each', () => {
+  it.each([
+    ['To fit ages 2/3 (4/5, 6/7) yrs', '2/3 | 4/5 | 6/7'],
+    ['Age 2 (4: 6) yrs', '2 | 4 | 6'],
+    ['Sizes: 34/36/38', '34 | 36 | 38'],
+    ['Sizes: S (34) M (38) L (42)', 'S (34) | M (38) | L (42)'],
+    [
+      'To fit size cm: 80-85 (Size S), 90-95 (Size M), 100-105 (Size L)',
+      '80-85 (S) | 90-95 (M) | 100-105 (L)',
+    ],
+    ['Size 4. Changes for sizes 6 and 8 are given in parentheses', '4 | 6 | 8'],
+    ['Size: 9 months, Gauge: 8 st to 1"', '1 | 2 | 3'],
+    ['Work 2 rows (all sizes) (38 (45-45) sts left).', '1 | 2 | 3'],
+  ])('%s', (line, names) => {
+    expect(readPattern(`${line}\nCast on 20 (24, 28) sts.`).sizes.join(' | ')).toBe(names);
+  });
+
+  it.each(['S', '34'])('are meant by either of their names: %s', (name) => {
+    const text = `Sizes: S (34) M (38) L (42)\nCast on 20 (24, 28) sts.\nSize ${name} only: k 1 row.\nSizes 1 and 3 only: k 1 row.`;
+    const rows = [0, 1, 2].map(
+      (size) => readPattern(text, { size }).lines.flatMap((line) => line.rows).length,
+    );
+    expect(rows).toEqual([2, 0, 1]);
+  });
 });

@@ -6,7 +6,7 @@ import type { Side, Step } from '../../../row/step.ts';
 import type { Beat, MarkName } from '../../say/how-far.ts';
 import type { Half, PieceHeading, Said, Statement, Stripe, Title } from '../../say/statement.ts';
 import type { FabricState, Face } from './fabric-state.ts';
-import type { Announced, Counts, Divides, LineNotes, Striped, UnreadAt } from './notes.ts';
+import type { Announced, Counts, Divides, LineNotes, Striped, Uncounted, UnreadAt } from './notes.ts';
 import type { SectionBuild, ToldSection } from './section.ts';
 
 type Slips = Extract<Statement, { is: 'slips' }>;
@@ -173,13 +173,6 @@ export interface PartBuild {
   lastEdge: 'both' | Edge | undefined;
   /** the section that the text named last */
   told?: ToldSection | undefined;
-}
-
-/** A sentence that left nobody knows how many stitches; `after`: as many as were taken for it meanwhile. */
-export interface Uncounted {
-  readonly sentence: object;
-  readonly after: number;
-  readonly note: LineNotes;
 }
 
 /** Stitches at an edge in a fabric of their own, whose first row was worked as row `first` of the part. */

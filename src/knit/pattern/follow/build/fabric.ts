@@ -90,7 +90,8 @@ function patternElse(meant: Else, build: Build, part: PartBuild | undefined): Fa
     case 'the pattern': {
       const only = onlyPattern(build);
       if (only && part?.fabric.is !== 'rows') return only;
-      return part?.fabric === unsaidFabric && part.rows.length === 0 ? unknownFabric : part?.fabric;
+      const begun = part?.fabric !== unsaidFabric || part.rows.length > 0;
+      return begun && part?.fabric.label !== 'rib' ? part?.fabric : unknownFabric;
     }
     default:
       return undefined;

@@ -94,3 +94,10 @@ export interface Striped {
   readonly of: readonly Stripe[];
   readonly first: number;
 }
+
+/** A sentence that left nobody knows how many stitches; `after`: as many as were taken for it meanwhile. */
+export interface Uncounted {
+  readonly sentence: object;
+  readonly after: number;
+  readonly note: LineNotes;
+}

@@ -1,6 +1,15 @@
 import type { Fault } from '../../../fault.ts';
 import type { Item } from '../../../row/read/notation.ts';
-import type { Build, Edit, MadeRow, PartBuild, Shaped, Track } from './build.ts';
+import type { Side } from '../../../row/step.ts';
+import {
+  type Build,
+  type Edit,
+  type MadeRow,
+  nextSide,
+  type PartBuild,
+  type Shaped,
+  type Track,
+} from './build.ts';
 import { countDiffers } from './compare.ts';
 import { makeFabricRow } from './fabric-row.ts';
 import { holeRow } from './holes.ts';
@@ -74,6 +83,22 @@ export function runTrack(build: Build, part: PartBuild, track: Track): Fault | u
     if (wrong) return wrong;
     settleTrack(track, part);
     rows += 1;
+  }
+  return undefined;
+}
+
+/** A stretch that she measures is as long as the shaping beside it takes, where that has an end. */
+export function endShaping(build: Build, part: PartBuild, end: Side | undefined): Fault | undefined {
+  for (let rows = 0; rows < MOST_ROWS; rows += 1) {
+    if (build.meanwhile.length === 0 && (rows === 0 || nextSide(part) !== end)) break;
+    if (
+      !build.meanwhile.every(({ beats }) =>
+        beats.every(({ times, toCount }) => (times ?? toCount) !== undefined),
+      )
+    )
+      break;
+    const wrong = row(build, part, [], 'stretch');
+    if (wrong) return wrong;
   }
   return undefined;
 }

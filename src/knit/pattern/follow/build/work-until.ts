@@ -4,7 +4,7 @@ import type { Until } from '../../say/how-far.ts';
 import type { Build, PartBuild, PieceBuild } from './build.ts';
 import { countDiffers } from './compare.ts';
 import { endDiffers } from './end-differs.ts';
-import { evenRows, finishBackground } from './run-rows.ts';
+import { endShaping, evenRows, finishBackground } from './run-rows.ts';
 import { endSideOf, targetOf } from './target.ts';
 import { wantSide } from './want-side.ts';
 
@@ -18,10 +18,12 @@ export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, unti
     return wrong ?? (until.is === 'rows' ? endDiffers(piece, part, until) : undefined);
   }
   part.closed = true;
-  const wrong = evenRows(build, part, target.rows, 'stretch');
+  const first = part.rows.length;
+  const wrong =
+    evenRows(build, part, target.rows, 'stretch') ??
+    (target.stretch.open ? endShaping(build, part, target.stretch.endSide) : undefined);
   const section = part.sections.at(-1);
-  if (section && target.rows > 0 && section.first >= part.rows.length - target.rows)
-    section.stretch = target.stretch;
+  if (section && part.rows.length > first && section.first >= first) section.stretch = target.stretch;
   else if (section && target.rows === 0)
     part.sections.push({
       name: part.fabric.label,
