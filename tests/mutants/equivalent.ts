@@ -10,6 +10,27 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/knit/garment/closed-panel.ts',
+    line: "right: edge === 'right' ? steps : inRow > 0 ? [level, ...neckSteps] : neckSteps,",
+    before: '0',
+    after: '1',
+    why: 'what is bound off in that row is none or more than one stitch',
+  },
+  {
+    file: 'src/knit/garment/closed-panel.ts',
+    line: '...(inRow > 0 ? [] : middlePart(name, parting, opening > 0)),',
+    before: '0',
+    after: '1',
+    why: 'what is bound off in that row is none or more than one stitch',
+  },
+  {
+    file: 'src/knit/row/read/as-counted.ts',
+    line: 'if (!ribbed || !shaped || !span || left < span) return items;',
+    before: '<',
+    after: '<=',
+    why: 'a rib that is worked once, whole, is cut nowhere',
+  },
+  {
     file: 'src/knit/yarn/restripe.ts',
     line: 'if (!from || !of) return false;',
     before: '||',

@@ -36,8 +36,8 @@ export function finishedBeside(design: Design, draft: Draft): readonly FinishedM
 /** How many times its own width a cuff stretches: as a neckband, so far beyond the width of its stitches in the panels' fabric. */
 function cuffStretches(design: Design): number {
   const fabric = design.cuff.heightMm > 0 ? design.cuff.fabric : design.fabric;
-  const [lies, panels] = [fabric, design.fabric].map((one) => designGauge(design, one).gauge.stitches);
-  return (factsOf(fabric).stretch * (lies ?? 1)) / (panels ?? 1);
+  const stitchesIn = (one: Design['fabric']): number => designGauge(design, one).gauge.stitches;
+  return (factsOf(fabric).stretch * stitchesIn(fabric)) / stitchesIn(design.fabric);
 }
 
 interface Beside {

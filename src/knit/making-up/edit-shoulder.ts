@@ -148,8 +148,8 @@ function castOn(recipe: Recipe, edges: readonly Edge[], by: number): Recipe | un
 function ended(recipe: Recipe, was: Recipe, edge: Edge, by: number): Recipe | undefined {
   const at = leafAt(recipe, edge);
   const part = recipe.parts[at];
-  const left = counts(was)[at]?.left;
-  if (!part || left === undefined) return undefined;
+  const left = counts(was)[at]?.left ?? 0;
+  if (!part) return undefined;
   const isWhole = at === 0 && !isHalf(recipe);
   if (left + (isWhole ? 2 : 1) * by > 0 && left > 0) return recipe;
   const section = part.sections.map((one) => bindsOff(one, edge)).lastIndexOf(true);

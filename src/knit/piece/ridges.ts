@@ -18,9 +18,11 @@ function firstOf(part: PlannedPart, n: number): number {
  * The ridge that row `n` (from 1) works or ends, counted on the right side from where garter stitch begins: a row
  * from the wrong side ends one. Undefined where the row lies in none.
  */
-export function ridgeAt(part: PlannedPart, n: number): number | undefined {
-  if (!isRidged(part, n)) return undefined;
-  const ended = part.rows.slice(firstOf(part, n) - 1, n).filter((row) => row.side === 'WS').length;
+export const ridgeAt = (part: PlannedPart, n: number): number | undefined =>
+  isRidged(part, n) ? ridgeFrom(part, firstOf(part, n), n) : undefined;
+
+function ridgeFrom(part: PlannedPart, first: number, n: number): number {
+  const ended = part.rows.slice(first - 1, n).filter((row) => row.side === 'WS').length;
   return (part.rows[n - 1] as PlannedRow).side === 'WS' ? ended : ended + 1;
 }
 
@@ -39,6 +41,6 @@ export const ridgedFrom = (part: PlannedPart, rows: readonly number[], n: number
 export function rowOfRidge(part: PlannedPart, n: number, ridges: number): number {
   const first = firstOf(part, n);
   let rows = first - 1;
-  while (rows < n && (ridgeAt(part, rows + 1) ?? 0) <= ridges) rows += 1;
+  while (rows < n && ridgeFrom(part, first, rows + 1) <= ridges) rows += 1;
   return rows;
 }

@@ -118,10 +118,10 @@ function behindHeading(tokens: readonly Token[]): number {
 const ownLine = (tokens: readonly Token[], [first]: readonly Token[]): readonly Token[] =>
   tokens.filter((token) => token.line === first?.line && !isStop(token));
 
-function textOf({ text }: ReadLine, [first, ...rest]: readonly Token[]): string {
-  const last = rest.at(-1) ?? first;
-  const end = (last?.offset ?? 0) + (last?.text.length ?? 0);
-  return text.slice(first?.offset ?? 0, end).replace(/\s+/g, ' ');
+function textOf({ text }: ReadLine, tokens: readonly Token[]): string {
+  const starts = tokens.map(({ offset }) => offset);
+  const ends = tokens.map((token) => token.offset + token.text.length);
+  return text.slice(Math.min(...starts), Math.max(...ends)).replace(/\s+/g, ' ');
 }
 
 /** Whether the words stand somewhere in a line. */

@@ -96,8 +96,7 @@ const LEAST_TIMES = 2;
 /** 'Every foll 8th row to 63 sts, then every foll 6th row to 83 sts': how the shaping right side row here comes again; [] where it does not. */
 function rhythmAt(rows: readonly PlannedRow[], said: readonly string[], at: number): Beat[] {
   const row = rows[at];
-  const before = rows[at - 1];
-  if (row?.side !== 'RS' || row.before === row.after || !before || !isPlain(before)) return [];
+  if (row?.side !== 'RS' || row.before === row.after) return [];
   const beats: Beat[] = [];
   for (let from = at; ; ) {
     const every = nextSame(rows, said, from);

@@ -39,6 +39,14 @@ describe('what a band is picked up along', () => {
     ['Armloch vorn', 'Body right rows 8-8, Right right'],
     ['back armhole', 'Back left rows 8-12 turned'],
     ['hinterer ARMAUSSCHNITT', 'Back left rows 8-12 turned'],
+    ['LEFT FRONT SHOULDER', 'Right top'],
+    ['linke vordere SCHULTER', 'Right top'],
+    ['Schulter links', 'Right top'],
+    ['left back shoulder', ''],
+    ['shoulder', ''],
+    ['LINKS VORN AM HALS', 'Right left turned'],
+    ['VORDERER rechter Ausschnitt', 'Left right'],
+    ['MITTE', 'Middle top'],
     ['front neck', ''],
     ['the hem', ''],
     ['back', ''],
@@ -60,6 +68,8 @@ describe('what a band is picked up along', () => {
   it.each([
     ['left sleeve top', 'Sleeve top'],
     ['rechter Ärmel', 'Sleeve 2 top'],
+    ['LINKER ÄRMEL', 'Sleeve top'],
+    ['Right SLEEVE', 'Sleeve 2 top'],
     ['SLEEVE', ''],
   ])('of a raglan: %s', (words, line) => {
     expect(along(raglan, words)).toBe(line);
@@ -70,6 +80,48 @@ describe('what a band is picked up along', () => {
     expect(along([back, whole, sleeve], 'front neck')).toBe('Front top');
     expect(along([back, whole, sleeve], 'Ausschnitt vorn')).toBe('Front top');
     expect(along([back, whole, sleeve], 'left front neck')).toBe('');
+  });
+});
+
+describe('a back that is parted below its neck', () => {
+  const half = (name: string, edge: 'right' | 'left') =>
+    part(name, { part: 'Body', stitches: 10, edge }, [
+      section('b', 4),
+      section('c', 4, slant(edge === 'right' ? 'left' : 'right', -1, 1, 3)),
+    ]);
+  const rear = piece('Back', 'back', [
+    part('Body', 20, [section('a', 4)], 'split'),
+    half('Right', 'right'),
+    half('Left', 'left'),
+  ]);
+  const neckband = piece('Band', 'neckband', [
+    part(
+      'Band',
+      {
+        pickUp: ['left back neck', 'left front neck', 'centre', 'right front neck', 'right back neck'].map(
+          (at) => ({ along: at, stitches: 4 }),
+        ),
+      },
+      [section('rib', 2)],
+    ),
+  ]);
+
+  it('has its neck in two halves, and the edges of the opening between them to itself', () => {
+    const joints = proposed(standing(rear, front, sleeve, neckband));
+    const said = joints.flatMap((joint) => {
+      if (joint.kind === 'pick up') return joint.along.map(({ line }) => lineSaid(line));
+      return joint.kind === 'left free' && joint.as === 'opening' ? [lineSaid(joint.line)] : [];
+    });
+    expect(said).toEqual([
+      'Left right after shaping',
+      'Right left turned',
+      'Middle top',
+      'Left right',
+      'Right left after shaping turned',
+      'Right left before shaping turned, Left right before shaping',
+      'Band right',
+      'Band left',
+    ]);
   });
 });
 

@@ -271,6 +271,11 @@ describe('counts of a band', () => {
     expect(ways(band('garter', ...edges), [asks(1, 9, 2)])[0]).toBe('Band 2 right 5→9');
   });
 
+  it('behind is behind, wherever along the band it comes', () => {
+    const round = [edges[0], edges[3], edges[1], edges[2]].flatMap((one) => one ?? []);
+    expect(ways(band('rib 2x2', ...round), [asks(0, 11)])[0]).toBe('Band 0 left 5→11 1 back neck 8→10');
+  });
+
   it('where no edge is behind, the last one that is not asked about', () => {
     const three = edges.slice(0, 3);
     expect(ways(band('rib 2x2', ...three), [asks(0, 8)])[0]).toBe('Band 0 left 5→8 2 right 5→6');

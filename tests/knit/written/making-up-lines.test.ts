@@ -26,6 +26,7 @@ it('shoulders that lie over each other say which is on top, and are sewn at the 
   expect(lap('both shoulders')).toMatch(
     /the back with its band, 7 rows, over the front.* armhole only.* measured once, on the upper layer/,
   );
+  expect(lap('placket')).toMatch(/over the other, 7 rows each.* lower end .* below it/);
   for (const of of ['left shoulder', 'both shoulders', 'placket'] as const)
     expect(lap(of)).not.toMatch(/the both|sew down the ends/);
 });

@@ -78,3 +78,13 @@ it('a length is read in mm, by the first of its two units', () => {
   const found = sentenceAt(lex('18 in / 45.5 cm wide, 30 cm high.'), 0);
   expect(found?.values).toEqual({ width: 18 * 25.4, height: 300 });
 });
+
+it('either side is read as itself', () => {
+  const title = `${fill(BEHIND_TITLE.nos, { nos: '1' })}${BEHIND_TITLE.colon}`;
+  for (const side of ['left', 'right'])
+    for (const said of [
+      `${fill(titles['one shoulder'], { side })}${title}`,
+      fill(figured['a shoulder waits'], { side }),
+    ])
+      expect(sentenceAt(lex(said), 0)?.values.side, said).toBe(side);
+});

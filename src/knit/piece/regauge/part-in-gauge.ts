@@ -130,7 +130,7 @@ export class PartInNewGauge {
     if (siblings.length === 1 || old === 0) return whole;
     const middle =
       sum('middle') > 0 ? roundLike((sum('middle') * whole) / old, even ? whole : sum('middle')) : 0;
-    const side = scaledCount(sum('right'), this.scale);
+    const side = scaledCount((old - sum('middle')) / 2, this.scale);
     if (siblings.length === 3 && even && sum('middle') > 0 && whole > 2 * side)
       return from.edge === 'middle' ? whole - 2 * side : side;
     // one of two sides has the middle of the neck with it, to be bound off: the other is its share of a shoulder

@@ -48,6 +48,14 @@ describe('a part that is the mirror image of another', () => {
       other: rows(partOf(longer, lead)),
     });
     expect(unevenWith(longer, lead)).toBeUndefined();
+    // nothing is told while a number is not said: neither left out nor blank
+    for (const rows of ['', '  ']) {
+      const blank = changeWithTwins(longer, twin, (part) => ({
+        ...part,
+        sections: [...part.sections, { ...(part.sections[0] as PartForm['sections'][number]), rows }],
+      }));
+      expect(unevenWith(blank, twin)).toBeUndefined();
+    }
     const empty = changeWithTwins(front, twin, (part) => ({ ...part, sections: [] }));
     expect(unevenWith(empty, twin)).toBeUndefined();
   });

@@ -80,6 +80,11 @@ describe.each(Object.entries(oneStitch))('%s', (is, ways) => {
 /** Rows whole, in the words of patterns; common practice, no published source. */
 describe('a row of a pattern', () => {
   it.each([
+    ['k', 'knit'],
+    ['p.', 'purl'],
+    ['k,', 'knit'],
+    ['p;', 'purl'],
+    ['k:', 'knit'],
     ['place marker, k2', 'k2'],
     ['pm, k2, sm, p2, rm, k1', 'k2, p2, k1'],
     ['k2, put a marker, p2, slip marker, k1, remove marker, p1', 'k2, p2, k1, p1'],

@@ -49,6 +49,20 @@ describe('a text as words, numbers and marks', () => {
     expect(said(text)).toBe(tokens);
   });
 
+  /* Unicode’s general punctuation and mathematical operators, and their wide forms. */
+  it.each([
+    ['-', '\u002d \u2010 \u2011 \u2012 \u2013 \u2014 \u2015 \u2212'],
+    ['*', '\u002a \u2217 \uff0a \u2605 \u2731'],
+    ['"', '\u0022 \u201c \u201d \u2033'],
+  ])('every writing of %s', (mark, all) => {
+    for (const one of all.split(' ')) expect([one, said(`k${one}p`)]).toEqual([one, `k +${mark} +p`]);
+  });
+
+  it('apostrophes and what has no width part words without a mark', () => {
+    for (const one of ['\u0027', '\u2019', '\u2018', '\u0060', '\u00ad', '\u200b', '\ufeff'])
+      expect([one, said(`k${one}2`)]).toEqual([one, 'k +#2']);
+  });
+
   it('each knows its line, its column and where it begins', () => {
     const at = ({ text, line, column, offset }: Token) => [text, line, column, offset];
     expect(lex('k2,\n  p 3\nx').map(at)).toEqual([
