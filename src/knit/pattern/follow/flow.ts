@@ -161,7 +161,9 @@ function workSaid(
       found,
       part === build.part &&
         (build.part?.rows.length ?? 0) === rows &&
-        (statement.is === 'row' || (statement.is === 'groups' && statement.byPurpose === true)),
+        (statement.is === 'row' ||
+          (statement.is === 'shape' && statement.edge === 'unsaid') ||
+          (statement.is === 'groups' && statement.byPurpose === true)),
     );
   if (build.meanwhile.length === 0) {
     for (const check of build.later) check();
@@ -199,10 +201,11 @@ const tellNothing = ({ said }: Extract<Flow, { is: 'said' }>, note: LineNotes): 
   note.faults.push({ ...fault('nothing on the needle'), at: { line: said.line, column: said.column } });
 };
 
-/** 'Inc 1 st at each end of every 4th row. When there are 50 sts, …': the shaping goes on until then. */
+/** 'Inc 1 st at each end of every 4th row. When there are 50 sts, …': the shaping goes on until then; '… There are 50 sts' */
 function withCountBehind(said: Said, next: Said | undefined): Said {
   const even = next?.statement;
   const open = said.statement.is === 'shape' && said.stated === undefined;
+  if (open && even?.is === 'stated') return { ...said, stated: even.stitches };
   return open && even?.is === 'even' && even.fabric === undefined && even.until?.is === 'count'
     ? { ...said, stated: even.until.stitches }
     : said;

@@ -1,7 +1,7 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Beat } from '../say/how-far.ts';
 import type { Said, Statement } from '../say/statement.ts';
-import type { Build, PartBuild, PieceBuild, Track } from './build/build.ts';
+import { type Build, otherEdge, type PartBuild, type PieceBuild, type Track } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { edgeFinder } from './build/edge.ts';
 import { neckOf, setMarkOnce } from './build/part.ts';
@@ -69,11 +69,17 @@ export function doShape(
   piece: PieceBuild,
   part: PartBuild,
   said: Said,
-  shape: Shape,
+  shapeSaid: Shape,
 ): Fault | undefined {
+  const shape = placed(shapeSaid, part, said.stated);
+  if (shape === undefined) return fault('place not known');
   if (isByLengths(build, part, shape.beats)) return shapeByLengths(build, piece, part, said, shape);
   const track = trackOf(build, piece, part, shape, said.stated);
-  const inside = shape.edge !== 'inside' || part.borders[neckOf(piece, part)] !== undefined;
+  // of two borders nobody knows which
+  const front = neckOf(piece, part);
+  const inside =
+    shape.edge !== 'inside' ||
+    (part.borders[front] !== undefined && part.borders[otherEdge(front)] === undefined);
   if (shape.edge === 'neck' || shape.edge === 'inside') setMarkOnce(piece, 'neck', part);
   const edge = track.edge(part);
   const wrong = runTrack(build, part, track);
@@ -83,6 +89,17 @@ export function doShape(
     missed(shape, part) ??
     (isOpen(shape, said.stated) || !inside ? fault('place not known') : undefined)
   );
+}
+
+/** Where nobody says at which end, the count that is stated does: at both, or at the one that was shaped before. */
+function placed(shape: Shape, { live, lastEdge }: PartBuild, stated: number | undefined): Shape | undefined {
+  if (shape.edge !== 'unsaid') return shape;
+  const wanted = (stated ?? shape.beats.at(-1)?.toCount ?? 0) - live;
+  const once = shape.beats.reduce((sum, { times = 0 }) => sum + shape.change * times, 0);
+  if (wanted === 2 * once) return { ...shape, edge: 'both' };
+  return wanted === once && lastEdge !== undefined && lastEdge !== 'both'
+    ? { ...shape, edge: 'same' }
+    : undefined;
 }
 
 /** A count stated behind an open rhythm ends it, as it does where the rows are known. */

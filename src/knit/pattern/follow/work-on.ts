@@ -1,9 +1,10 @@
 import type { Fault } from '../../fault.ts';
 import type { Statement } from '../say/statement.ts';
-import type { Build, PartBuild, PieceBuild } from './build/build.ts';
+import { type Build, otherEdge, type PartBuild, type PieceBuild, startEdge } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { resolveGap } from './build/gap.ts';
 import { split } from './build/part.ts';
+import { doRejoin } from './rejoin.ts';
 
 /** 'working on last 28 sts only', 'work each side separately'. */
 export function doWorkOn(
@@ -26,6 +27,8 @@ export function doWorkOn(
       : undefined;
   }
   const { stitches } = said;
+  if (part.rows.length > 0 && otherSet(piece, part, said))
+    return doRejoin(build, piece, { is: 'rejoin', stitches: stitches as number });
   // the others rest already: no second set is parted from the one that was kept
   const rest = piece.resting.some((one) => one.parent === part.parent);
   if (
@@ -43,4 +46,18 @@ export function doWorkOn(
   const sets = last ? [part.live - stitches, stitches] : [stitches, part.live - stitches];
   split(build, piece, part, sets, last ? 1 : 0, true);
   return undefined;
+}
+
+/** 'Knit 5 ridges on the first 26 sts', where those lie on a holder and the last ones were worked. */
+function otherSet(
+  piece: PieceBuild,
+  { parent, live }: PartBuild,
+  { which, stitches }: Extract<Statement, { is: 'work on' }>,
+): boolean {
+  if (parent === undefined || (which !== 'first' && which !== 'last')) return false;
+  const begins = startEdge(parent);
+  const edge = which === 'first' ? begins : otherEdge(begins);
+  return piece.resting.some(
+    (one) => one.parent === parent && one.stitches === stitches && (stitches !== live || one.edge === edge),
+  );
 }

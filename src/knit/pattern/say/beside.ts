@@ -76,6 +76,9 @@ function isSaidOf(statement: Statement, rows: Statement, c: Cursor, at: number):
   switch (statement.is) {
     case 'yarn':
       return !parted(c, at);
+    case 'work on':
+      // 'knit 10 rows | on the first 26 sts'; 'cont in garter st on these 26 sts | until …' goes on
+      return !parted(c, at) && (rows.is === 'rows' || (rows.is === 'even' && rows.until !== undefined));
     case 'next side':
     case 'slips':
       return true;

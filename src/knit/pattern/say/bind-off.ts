@@ -28,6 +28,7 @@ export function readBindOff(c: Cursor): Statement | undefined {
     takeAnyPhrase(c, 'on|in the? next row ,?');
     if (!takeBindOff(c)) return undefined;
     skipHow(c);
+    takePhrase(c, 'the? next');
     const all = takeRest(c) || takes(c, 'rem', 'all', 'the', 'these');
     if (all) takes(c, 'rem', 'the');
     const stitches = peekNumber(c);
@@ -49,6 +50,7 @@ export function readBindOff(c: Cursor): Statement | undefined {
     const done =
       c.at >= c.end ||
       isOneOf(peekWord(c), '. , ; ( [ : -') ||
+      seesPhrase(c, 'and on the? rem|first|last') ||
       seesPhrase(c, 'and weave|darn|fasten|break|cut|sew|leave|draw|finish');
     const more =
       isOneOf(peekWord(c), ', .') &&

@@ -19,7 +19,7 @@ import {
 } from '../../row/read/cursor.ts';
 import type { Until } from './how-far.ts';
 import { ending } from './phrase/ending.ts';
-import { patternNamed, readBracketed, readFabric } from './phrase/fabric.ts';
+import { patternNamed, readBracketed, readFabric, readSpelledRib } from './phrase/fabric.ts';
 import { readOver, readThese } from './phrase/over.ts';
 import { readRowsThen } from './phrase/rows-then.ts';
 import { readSeenEnd, readUntil, skipRowsOf } from './phrase/until.ts';
@@ -66,7 +66,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
       if (!seesPhrase(c, 'to the? underarm|armhole|same')) takes(c, 'to', 'on');
       if (peekNumber(c, 1) === undefined) takes(c, 'work', 'working', 'k', 'in');
       else takes(c, 'work', 'in');
-      takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
+      takeAnyPhrase(c, 'a|the? border|band|edge|neckband|collar of|in', 'border|band of');
     }
     if (verb) takeAnyPhrase(c, 'this|the panel|piece|section|part|strip in', 'back and forth');
     // 'work these 8 sts in st st until …'
@@ -76,7 +76,10 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const even = skipEven(c);
     const looks2 = looks ?? readBegin(c);
     const rows = readRows(c);
-    const fabric = every ?? readFabricHere(c) ?? (ribbed && rows ? readBracketed(c) : undefined);
+    const fabric =
+      every ??
+      readFabricHere(c) ??
+      (rows && took(c, 'of', 'in') ? readSpelledRib(c) : ribbed && rows ? readBracketed(c) : undefined);
     if (fabric) skipAsFor(c);
     if (fabric?.is === 'rib') skipLastStitch(c);
     const first2 = first ?? readFirstStitches(c);

@@ -24,6 +24,11 @@ import type { GroupSaid, Statement } from './statement.ts';
 /** 'bind off 5 sts at beg of next 2 rows, then 7 sts at beg of foll 2 rows', '… at neck edge every other row 3 times'. */
 export const readGroups = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    // 'on next row, starting at front edge, bind off 10 sts'
+    attempt(
+      c,
+      () => takePhrase(c, 'on|in the? next row ,') && seesPhrase(c, 'starting|beg|commencing at|on'),
+    );
     if (seesPhrase(c, 'starting|beg|commencing at|on')) takes(c, 'starting', 'beg', 'commencing');
     // 'for armholes, bind off 5 sts at beg of next 2 rows'
     takeFor(c);
@@ -34,7 +39,8 @@ export const readGroups = (c: Cursor): Statement | undefined =>
     if (work === undefined) return undefined;
     const byPurpose = lead === undefined ? readByPurpose(c, work) : undefined;
     if (byPurpose) return byPurpose;
-    takeFor(c);
+    // 'bind off shoulder at armhole edge'
+    if (!takeFor(c) && seesPhrase(c, 'the? shoulder at')) takePhrase(c, 'the? shoulder');
     const before = lead ?? readPlaceFirst(c);
     const groups: GroupSaid[] = [];
     let edge: EdgeName | undefined = before?.edge;
@@ -51,6 +57,7 @@ export const readGroups = (c: Cursor): Statement | undefined =>
     }
     if (groups.length === 0 || edge === undefined) return undefined;
     takeFor(c);
+    skipForEach(c, groups);
     if (groups.length === 1 && groups[0]?.rows === 1) takeRestOfRow(c);
     return { is: 'groups', work, edge, groups };
   });
@@ -95,6 +102,13 @@ const takeFor = (c: Cursor): boolean =>
     'for the? sleeve|sleeves',
   );
 
+/** 'bind off 8 sts at beg of next 6 rows (24 sts for each shoulder)': what is bound off, and none that are left. */
+const skipForEach = (c: Cursor, groups: readonly GroupSaid[]): boolean =>
+  attempt(c, () => {
+    const all = groups.reduce((sum, { stitches, rows }) => sum + stitches * rows, 0);
+    return takes(c, '(') && 2 * (takeWhole(c) ?? 0) === all && takePhrase(c, 'sts? for|on each shoulder )');
+  });
+
 /** Groups of one instruction lie at one edge. */
 const isAtOther = (edge: EdgeName | undefined, next: EdgeName | undefined): boolean =>
   edge !== undefined && next !== undefined && next !== edge && next !== 'same';
@@ -118,6 +132,9 @@ const readGroupsPlace = (c: Cursor): Place | undefined =>
     const edge = readEdgeOf(c);
     if (edge === undefined) return undefined;
     if (seesPhrase(c, ', in|on|at every|each')) takes(c, ',');
+    // 'at armhole edge, at the beg of next row'
+    if (edge !== 'beginning' && edge !== 'end')
+      attempt(c, () => takePhrase(c, 'at the? beg of') && sees(c, 'the', 'next', 'every', 'each'));
     const beats = when.length > 0 ? when : readBeats(c);
     if (beats.some(({ everyMm }) => everyMm)) return undefined;
     // 'at beg of every row at both sides'

@@ -10,7 +10,9 @@ export type EdgeName =
   | 'same'
   | 'right'
   | 'left'
-  | 'inside';
+  | 'inside'
+  /** both ends or one, as the count behind it has it */
+  | 'unsaid';
 /** A place of a piece that patterns call by name. */
 export type Place = 'armhole' | 'neck' | 'shoulder' | 'raglan' | 'cap' | 'rib' | 'waist';
 

@@ -39,7 +39,10 @@ export const readRows = (c: Cursor): Statement | undefined =>
         return { is: 'rows', n, items: [wholeRow(base)] };
       }
       // 'k 4 ribs of garter st': two rows each
-      if (n !== undefined && takeAnyPhrase(c, 'ribs of garter st?', 'ribs even|plain'))
+      if (
+        n !== undefined &&
+        (takeAnyPhrase(c, 'ribs of garter st?', 'ribs even|plain') || (base === 'k' && takesRibs(c)))
+      )
         return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
       if (n !== undefined && takePhrase(c, 'ridge')) {
         skipRowsOf(c, 2 * n);
@@ -49,6 +52,13 @@ export const readRows = (c: Cursor): Statement | undefined =>
         return { is: 'rows', n: 1, items: [wholeRow(base)] };
     }
   });
+
+/** 'Knit 5 ribs', 'knit 5 ribs on the first 26 sts': there and back is one. */
+const takesRibs = (c: Cursor): boolean =>
+  attempt(
+    c,
+    () => takes(c, 'ribs') && (c.at >= c.end || sees(c, 'on', ',', '.', ';', ':', '(', 'and', 'then')),
+  );
 
 /** 'Knit 1 row, purl 1 row alternately for 10 cm': from the first of them on. */
 const readTurns = (c: Cursor): Statement | undefined =>

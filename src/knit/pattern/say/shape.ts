@@ -2,6 +2,7 @@ import {
   ahead,
   attempt,
   type Cursor,
+  cursorOver,
   isOneOf,
   peekWord,
   sees,
@@ -17,6 +18,7 @@ import { readEvenly } from './evenly.ts';
 import type { Beat, EdgeName } from './how-far.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
+import { takeStated } from './phrase/stated-count.ts';
 import { readToCount } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
 
@@ -42,6 +44,7 @@ export const readShape = (c: Cursor): Statement | undefined =>
     const edgeBefore = readEdgeOf(c);
     const later = when.length > 0 ? when : edgeBefore ? readBeats(c) : [];
     takes(c, ',', ':');
+    const on = takeAnyPhrase(c, 'still? cont|continuing to?');
     const tog = takeTog(c);
     const sign = tog ? -1 : CHANGES[peekWord(c)];
     if (sign === undefined) return undefined;
@@ -56,8 +59,11 @@ export const readShape = (c: Cursor): Statement | undefined =>
     const edgeHere = readEdgeOf(c) ?? edgeBefore;
     const early = edgeHere === undefined ? readBeats(c, later) : later;
     const edge = edgeHere ?? (early.length > later.length ? readEdgeOf(c) : undefined);
-    if (edge === undefined) return undefined;
+    if (edge === undefined) return readUnsaid(c, sign * by, early);
     skipInset(c);
+    // 'continue to dec 1 st at armhole edge twice more': in a rhythm that was said before
+    if (on && early.length === 0 && !sees(c, 'on', 'in', 'every', 'each', 'next', 'foll', 'alt'))
+      return undefined;
     if (takeAnyPhrase(c, 'of|on|in last row', 'of|on|in the last row')) {
       return { is: 'evenly', change: sign * by * (edge === 'both' ? 2 : 1), on: 'last', edge };
     }
@@ -67,6 +73,14 @@ export const readShape = (c: Cursor): Statement | undefined =>
     takes(c, 'only');
     return { is: 'shape', change: sign * by, edge, beats: withEnd(c, beats) };
   });
+
+/** 'Dec 1 st every other row 6 times (58 sts)': the count says whether at one end or at both. */
+function readUnsaid(c: Cursor, change: number, beats: readonly Beat[]): Shape | undefined {
+  const times = beats.reduce((sum, beat) => sum + (beat.times ?? Number.NaN), 0);
+  // the count may be a sentence of its own
+  const counted = beats.at(-1)?.toCount ?? takeStated(cursorOver(c.tokens, c.at));
+  return times > 1 && counted !== undefined ? { is: 'shape', change, edge: 'unsaid', beats } : undefined;
+}
 
 /** 'K 2 tog at each end of every other row': a decrease at the edge, whichever way it is made; 'k2tog at beg, k to end' is a row. */
 const takeTog = (c: Cursor): boolean =>

@@ -39,12 +39,13 @@ const WORDS: Readonly<Record<string, string>> = {
   gauge: 'tension scale', // US gauge, UK tension
   // when and how often
   rep: 'repeat rpt',
-  foll: 'following fol folls foil follows',
+  foll: 'following fol folls foil follows succeeding',
   rem: 'remaining remg',
   remain: 'remains', // to be left on the needle
   alt: 'alternate altn', // every second one
   beg: 'beginning begg beginnning',
   until: 'till til',
+  each: 'ea',
   time: 'times tms',
   cont: 'continue',
   measures: 'meas',

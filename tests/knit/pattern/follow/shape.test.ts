@@ -92,11 +92,9 @@ Dec 1 st at each end every row until 21 sts remain.
 Inc 1 st at each end every row until there are 26 sts.
   > 22→26 Piece/body 7 RS inc, knit to last st, inc (24) · WS inc, purl to last st, inc (26)
 Dec 1 st at each end every other row. (18 sts)
-  > 26→24 says 18 Piece/body 9 RS dec, knit to last 2 sts, dec (24)
-  > ✗ place not known @5:1
-  > ✗ count contradicts @5:39 statedStitches 18, foundStitches 24
+  > 26→18 says 18 Piece/body 9 RS dec, knit to last 2 sts, dec (24) · WS purl · RS dec, knit to last 2 sts, dec (22) · WS purl · RS dec, knit to last 2 sts, dec (20) · WS purl · RS dec, knit to last 2 sts, dec (18)
 Dec 1 st at each end every other row until 18 sts remain.
-  > 24→18 Piece/body 10 WS purl · RS dec, knit to last 2 sts, dec (22) · WS purl · RS dec, knit to last 2 sts, dec (20) · WS purl · RS dec, knit to last 2 sts, dec (18)
+  > 18
 Dec 1 st at neck edge every row 0 times.
   > 18
 Dec 1 st at each end every other row 0 times, then every row twice.
@@ -107,7 +105,7 @@ Dec 1 st at each end of next row 3 times, until 12 sts remain.
 Dec 1 st at each end every other row until 14 sts remain, then every row until 10 sts remain.
   > 8
   > ✗ count contradicts @10:1 statedStitches 10, foundStitches 8
-  > = Piece, other, 1 to make, lines 2 3 4 5 6 8 9
+  > = Piece, other, 1 to make, lines 2 3 4 5 8 9
   > =   body from {castOn 30}, RS: 20 stocking 4 mm; hold
 
 ### to a length {"gauge": {"stitches": 20, "rows": 28}}

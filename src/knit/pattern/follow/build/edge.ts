@@ -21,6 +21,7 @@ export function edgeFinder(
       return (now) => startEdge(now);
     case 'end':
       return (now) => otherEdge(startEdge(now));
+    case 'unsaid':
     case 'same': {
       const last = part.lastEdge;
       return (now) => last ?? startEdge(now);

@@ -167,7 +167,7 @@ const readEvery = (c: Cursor): Beat | undefined =>
     const each = took(c, 'each');
     takes(c, 'alternately');
     if (!takes(c, 'every', 'each', 'ev') && !each) return undefined;
-    takes(c, 'foll', 'succeeding');
+    takes(c, 'foll');
     const kind = readRowKind(c);
     if (kind) {
       takes(c, 'foll');
@@ -175,7 +175,7 @@ const readEvery = (c: Cursor): Beat | undefined =>
         takes(c, 'alternately', 'foll');
         return kind;
       }
-      if (takes(c, 'ridge')) {
+      if (takes(c, 'ridge', 'rib', 'ribs')) {
         skipRows(c, 2 * kind.every);
         return { ...kind, every: 2 * kind.every };
       }
@@ -224,6 +224,8 @@ const readFollowingRows = (c: Cursor): Beat | undefined =>
     if (n !== undefined)
       return takeAnyPhrase(c, ROWS) ? { every: kind?.every ?? 1, ...side, times: n } : undefined;
     if (kind && takeAnyPhrase(c, ROWS)) return { every: kind.every, times: 1, ...side };
+    // 'at beg of foll rows until 60 sts remain'
+    if (takes(c, 'rows')) return sees(c, 'until', 'to') ? { first: 1, every: 1 } : undefined;
     return takeAnyPhrase(c, 'row') ? { first: 1, every: 1, times: 1 } : undefined;
   });
 

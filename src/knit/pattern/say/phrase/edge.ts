@@ -39,7 +39,10 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
     }
     return undefined;
   }
-  if (took(c, 'inside', 'the') && takeAnyPhrase(c, 'front|neck? border|band|edging')) return 'inside';
+  if (
+    attempt(c, () => took(c, 'inside', 'the') && takeAnyPhrase(c, 'of? the? front|neck? border|band|edging'))
+  )
+    return 'inside';
   if (takeAnyPhrase(c, 'same|this edge|end|side', 'that edge')) return 'same';
   if (
     takeAnyPhrase(

@@ -7,6 +7,7 @@ import {
   peekNumber,
   peekWord,
   sees,
+  seesOne,
   takeAnyPhrase,
   takeNumber,
   takes,
@@ -109,6 +110,17 @@ function readFace(c: Cursor): string {
   }
   return face.includes('k') && face.includes('p') ? face : '';
 }
+
+/** 'Work 4 rows in | k2, p2, and bind off', 'change to | k1, p1 (for the cuff)': a rib that ends where an order does. */
+export const readSpelledRib = (c: Cursor): FabricSaid | undefined =>
+  attempt(c, () => {
+    const face = readFace(c);
+    const ends =
+      c.at >= c.end ||
+      sees(c, '(', ';') ||
+      (took(c, ',', 'and', '.') && seesOne(c, 'bids') && !sees(c, 'k', 'p', 'sl', 'inc', 'dec'));
+    return face !== '' && ends ? { is: 'rib', face } : undefined;
+  });
 
 /** 'Rib 6 rows | (k 1, p 1)'. */
 export const readBracketed = (c: Cursor): FabricSaid | undefined =>

@@ -7,6 +7,7 @@ import {
   peekNumber,
   peekWord,
   seesOne,
+  seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -107,6 +108,8 @@ function statedHere(c: Cursor): number | undefined {
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   c.at += 1;
   if (!takePhrase(c, STS)) return undefined;
+  // '29 sts. on needle'
+  attempt(c, () => takes(c, '.') && seesPhrase(c, 'on the? needle'));
   const tail = takeAnyPhrase(
     c,
     'remain|rem|left',

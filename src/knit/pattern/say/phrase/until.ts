@@ -120,7 +120,7 @@ const takeAsSheLikes = (c: Cursor): boolean =>
 /** 'until 60 sts remain', 'to 60 sts', 'until there are 60 sts on needle'. */
 const readCountEnd = (c: Cursor): Until | undefined =>
   attempt(c, () => {
-    if (takeAnyPhrase(c, 'all sts|st are? bound|cast off', 'no sts remain|rem'))
+    if (takeAnyPhrase(c, 'all sts|st are? bound|cast|worked off', 'no sts remain|rem'))
       return { is: 'count', stitches: 0 };
     takes(c, 'are', 'have', 'is', 'remain', 'rem');
     takes(c, 'only');
@@ -157,6 +157,7 @@ const readCountEnd = (c: Cursor): Until | undefined =>
 const readMeasured = (c: Cursor): Until | undefined =>
   attempt(c, () => {
     const what: string[] = [];
+    let early: MarkName | undefined;
     while (
       takeAnyPhrase(c, 'from the? beg|start|beginning') ||
       seesOne(c, 'what is measured') ||
@@ -167,10 +168,12 @@ const readMeasured = (c: Cursor): Until | undefined =>
       if (took(c, 'beg', 'start', 'beginning')) continue;
       what.push(peekWord(c));
       c.at += 1;
+      // 'until armhole from first shaping measures 8 cm'
+      if (sees(c, 'from') && !seesPhrase(c, 'from the? beg|start|beginning')) early = readFrom(c);
     }
     takes(c, 'measures', 'measure', 'is', 'measuring', 'are', 'reaches', 'measured');
     // 'until piece measures from first row of armhole shaping 7 inches'
-    const early = sees(c, 'from', 'above') || seesPhrase(c, 'in all') ? readFrom(c) : undefined;
+    early ??= sees(c, 'from', 'above') || seesPhrase(c, 'in all') ? readFrom(c) : undefined;
     const mm = readLength(c);
     if (mm === undefined) return early === undefined ? readMeasuredInRows(c, what) : undefined;
     takes(c, 'in');
