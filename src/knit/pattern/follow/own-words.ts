@@ -45,8 +45,10 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
   const nowhere = part === undefined && build.defining === undefined && !one.asks;
   if (build.talk || !one.work || title || nowhere) {
     note.kind = note.kind ?? 'talk';
-    if (!build.talk && one.short) build.title = one.title;
-    if (isDone(part) && !build.talk && one.short) nameNext(build, one.title);
+    // a piece that its heading named is called so, whatever is told of it before it is begun
+    const named = build.piece?.parts.length === 0;
+    if (!build.talk && one.short && !named) build.title = one.title;
+    if (isDone(part) && !build.talk && one.short && !named) nameNext(build, one.title);
     return;
   }
   note.faults.push(one.fault);

@@ -30,7 +30,7 @@ export function doRepeatNamed(
   stated: number | undefined,
 ): Fault | undefined {
   const n = said.number;
-  const last = said.name === '' ? lastShaped(part) : undefined;
+  const last = said.name === '' ? lastShaped(part, said.change) : undefined;
   if (said.name === '' && (last === undefined || last.own !== undefined)) return fault('no rows to repeat');
   if (last && last.items === undefined) return repeatEdits(build, piece, part, said, last, stated);
   const items = last?.items ?? (n === undefined ? part.named.get(said.name) : rowsBetween(part, n, n)[0]);
@@ -67,8 +67,12 @@ export function doRepeatNamed(
   return undefined;
 }
 
-function lastShaped({ rows }: PartBuild): MadeRow | undefined {
-  for (let i = rows.length - 1; i >= 0; i -= 1) if (rows[i]?.before !== rows[i]?.after) return rows[i];
+function lastShaped({ rows }: PartBuild, sign: number | undefined): MadeRow | undefined {
+  for (let i = rows.length - 1; i >= 0; i -= 1) {
+    const row = rows[i] as MadeRow;
+    const change = row.after - row.before;
+    if (change !== 0 && change * (sign ?? change) > 0) return row;
+  }
   return undefined;
 }
 

@@ -70,7 +70,9 @@ function doNumbered(
     const like =
       said.like === undefined
         ? said.items
-        : (cycle.rows.get(likeOf(said, i)) ?? (said.like % 2 === 0 ? cycle.everyOther : undefined));
+        : (cycle.rows.get(likeOf(said, i)) ??
+          (said.like % 2 === 0 ? cycle.everyOther : undefined) ??
+          cycle.earlier?.[likeOf(said, i) - 1]);
     if (like) cycle.rows.set(n, like);
     cycle.last = Math.max(cycle.last, n);
   });

@@ -235,7 +235,10 @@ const readEveryRow = (c: Cursor): FabricSaid | undefined =>
 const readBegin = (c: Cursor): 'k' | 'p' | undefined =>
   attempt(c, () => {
     takes(c, ',', '(');
-    if (takes(c, 'beg', 'starting', 'commencing', 'start', 'begin') && takes(c, 'with', 'on', 'by')) {
+    if (
+      takes(c, 'beg', 'starting', 'commencing', 'start', 'begin') &&
+      (takes(c, 'with', 'on', 'by') || seesPhrase(c, 'k|p|rs|ws row'))
+    ) {
       takes(c, 'a', 'an');
       const looks = takes(c, 'k', 'rs') ? 'k' : takes(c, 'p', 'ws') ? 'p' : undefined;
       if (looks && takes(c, 'row', 'rows')) {

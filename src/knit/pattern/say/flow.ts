@@ -123,7 +123,7 @@ function readLine(
   some: readonly number[] | undefined,
 ): LineRead {
   // colours of rows are no rows; who makes a garment of the text reads them
-  if (stripeSentence(line.text)) return { flow: [], odd: [] };
+  if (stripeSentence(line.text) || defines(tokensOfLine)) return { flow: [], odd: [] };
   const { tokens: picked, odd } = pickSize(tokensOfLine, size, sizes, some);
   const tokens = withoutAsides(picked);
   const parts = sentences(tokens);
@@ -167,6 +167,21 @@ function readLine(
     }
   }
   return { flow, odd };
+}
+
+/** 'K – knit', 'pat = pattern', 'sl1 – slip 1 st': what is meant by a word, and no order. */
+function defines(tokens: readonly Token[]): boolean {
+  const dash = tokens.findIndex((token) => isWord(token, '-', '='));
+  const [left, right] = [tokens[0], tokens[dash + 1]];
+  const next = tokens[dash + 2];
+  return (
+    dash > 0 &&
+    dash < 4 &&
+    left?.kind === 'word' &&
+    left.word === right?.word &&
+    left.text !== right.text &&
+    (next === undefined || next.line !== right.line || (left.text.length > 1 && left.text.length < 4))
+  );
 }
 
 /** 'Increases on the lower edge are worked every 4th row': it says of rows what they are, and makes none. */

@@ -180,6 +180,11 @@ function readGroup(
     return read && ahead(c, () => readGroupsPlace(c)?.beats.length === 0) ? read : undefined;
   });
   if (!seesPhrase(c, 'each side|sides|end|edge')) takes(c, 'each');
+  // 'bind off 4 sts, at the beg of next 2 rows'
+  attempt(
+    c,
+    () => takes(c, ',') && ahead(c, () => (readGroupsPlace(c)?.beats.length ?? 0) > 0 && endsHere(c)),
+  );
   const place = early ?? readGroupsPlace(c);
   // '… at beg of next row, and 1 st on the next 3 alt rows': at the edge said before
   const rhythm = place || chained === undefined || !sees(c, 'on', 'in') ? [] : readBeats(c);
@@ -209,6 +214,8 @@ function readGroup(
   if (times !== undefined || shared === undefined) return undefined;
   return { groups: [n, ...others].flatMap((stitches) => groupsOf(stitches, at, shared, undefined)), place };
 }
+
+const endsHere = (c: Cursor): boolean => c.at >= c.end || isOneOf(peekWord(c), '. ; , ( and');
 
 /** '2 x 3 sts': how often stands first. */
 const takeOften = (c: Cursor): number | undefined =>

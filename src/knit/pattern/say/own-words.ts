@@ -74,7 +74,8 @@ export function ownWords(
     .replace(/\s+/g, ' ')
     .trim();
   const said = words === '' ? text.trim() : words;
-  const title = titleInWords(said);
+  // 'For girls work buttonholes in right front border.' names nothing
+  const title = isWord(tokens[sentence.from], 'for') ? undefined : titleInWords(said);
   const c = cursorOver(tokens, first, sentence.to);
   const label = ahead(c, () => readLabel(c));
   return {

@@ -55,6 +55,7 @@ export const readShape = (c: Cursor): Statement | undefined =>
     const evenly = readEvenly(c, sign * by, later, counted);
     if (to !== undefined) return evenly?.is === 'evenly' ? { ...evenly, toCount: to, all: true } : undefined;
     if (evenly) return evenly;
+    const shown = attempt(c, () => takePhrase(c, 'in this way|manner') && !sees(c, ':'));
     skipInset(c);
     const edgeHere = readEdgeOf(c) ?? edgeBefore;
     const early = edgeHere === undefined ? readBeats(c, later) : later;
@@ -71,6 +72,9 @@ export const readShape = (c: Cursor): Statement | undefined =>
     if (endsInRow(c)) return { is: 'shape', change: sign * by, edge, beats: early };
     const beats = readBeats(c, withTimes(c, early));
     takes(c, 'only');
+    // 'dec in this way at each end of every 6th row': as the row before that did
+    if (shown && edge === 'both' && beats.length > 0)
+      return { is: 'repeat named', name: '', change: sign, beats: withEnd(c, beats) };
     return { is: 'shape', change: sign * by, edge, beats: withEnd(c, beats) };
   });
 

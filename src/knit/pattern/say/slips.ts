@@ -14,12 +14,13 @@ const MANNER = [
 
 const EVERY_ROW = 'of|on|in|at every|each|all row|rows';
 
-/** 'Always slip the first st', 'sl first st of every row purlwise and k the last': from here on every row begins so. */
+/** 'Always slip the first st', 'always k the first st', 'sl first st of every row purlwise and k the last': from here on every row begins so. */
 export const readSlips = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     takes(c, '(');
     const always = takes(c, 'always');
-    const told = !takes(c, 'sl');
+    const knits = always && takes(c, 'k');
+    const told = !knits && !takes(c, 'sl');
     if (told && !takes(c, 'the') && !takeFirst({ ...c })) return undefined;
     takes(c, 'the');
     if (!takeFirst(c) || !takes(c, 'st')) return undefined;
@@ -32,7 +33,11 @@ export const readSlips = (c: Cursor): Statement | undefined =>
     takes(c, 'throughout');
     takes(c, ')');
     if (!all || (c.at < c.end && !sees(c, '.', ',', ';'))) return undefined;
-    return { is: 'slips', work: front ? 'sl wyif' : 'sl', ...(last === undefined ? {} : { last }) };
+    return {
+      is: 'slips',
+      work: knits ? 'k' : front ? 'sl wyif' : 'sl',
+      ...(last === undefined ? {} : { last }),
+    };
   });
 
 /** Whether the yarn is to lie in front. */

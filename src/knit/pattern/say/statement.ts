@@ -176,6 +176,8 @@ export type Statement =
       readonly name: string;
       /** 'rep row 27 on every foll 8th row': its name is a number that the text gave it */
       readonly number?: number;
+      /** it makes stitches more (or less) */
+      readonly change?: number;
       readonly beats: readonly Beat[];
     }
   /** 'keeping 6 sts at each end in garter st'; none named where those that are there go on */
@@ -196,8 +198,8 @@ export type Statement =
       readonly omitted?: true;
       readonly words?: string;
     }
-  /** 'always slip the first st': how every row begins from here on, and ends */
-  | { readonly is: 'slips'; readonly work: 'sl' | 'sl wyif'; readonly last?: 'k' | 'p' }
+  /** 'always slip the first st', 'always k the first st': how every row begins from here on, and ends */
+  | { readonly is: 'slips'; readonly work: 'sl' | 'sl wyif' | 'k'; readonly last?: 'k' | 'p' }
   /** 'with B': what comes next is worked in that yarn */
   | { readonly is: 'yarn'; readonly name: string }
   /** rows just worked get a name: 'these 2 rows form rib' */

@@ -22,6 +22,11 @@ export function halfOf(name: string): Half | undefined {
 
 /** The title in a line that says nothing else, in her own words: without brackets and marks, not too long. */
 export function titleInWords(words: string): Title | undefined {
-  const plain = words.replace(/\(.*$/s, '').replace(/[.:,]/g, ' ').replace(/\s+/g, ' ').trim();
-  return plain === '' ? undefined : titleOf(plain.toLowerCase().slice(0, 40));
+  const plain = words
+    .replace(/\(.*$/s, '')
+    .replace(/[.:,]/g, ' ')
+    .replace(/\s+/g, ' ')
+    .replace(/[\s-]+$/, '')
+    .trim();
+  return !/\p{L}/u.test(plain) ? undefined : titleOf(plain.toLowerCase().slice(0, 40));
 }

@@ -5,24 +5,28 @@ import { headingLine } from './size-line.ts';
 
 /** What the sizes are called, where a line says so ('Sizes: S (M, L)', 'Directions are for size 12. Changes for sizes 14 and 16 …'). */
 export function sizeNames(texts: readonly string[], sizes: number): string[] {
-  for (const text of texts) {
-    const names = namesIn(text, sizes);
+  for (const [i, text] of texts.entries()) {
+    // 'Changes for sizes 14 and 16' above 'are in parentheses'
+    const changes = changesIn(texts.slice(i, i + 3).join(' '));
+    const names = changes.length > 1 ? changes : namesIn(text, sizes);
     if (names.length > 1) return names;
   }
   return [];
 }
 
-/** `sizes`: how many the lists of the text have, by which is told what a slash or a bracket between names parts. */
-function namesIn(text: string, sizes: number): string[] {
+/** 'Directions are for size 12. Changes for sizes 14 and 16 are in parentheses.' */
+function changesIn(text: string): string[] {
   const changes =
     /\bsize\s+([\w½¼¾/]+)[^A-Za-z0-9]{1,6}changes?\s+for\s+(?:sizes?\s+)?([\w\s,&½¼¾./-]{1,60}?)\s+(?:are\s+|is\s+)?(?:given\s+)?in\s+(?:parenth|bracket)/i.exec(
       text,
     );
-  if (changes)
-    return [
-      changes[1] as string,
-      ...(changes[2] as string).split(/\s*(?:,|&|\band\b)\s*/).filter((name) => name !== ''),
-    ];
+  if (!changes) return [];
+  const others = (changes[2] as string).split(/\s*(?:,|&|\band\b)\s*/).filter((name) => name !== '');
+  return [changes[1] as string, ...others];
+}
+
+/** `sizes`: how many the lists of the text have, by which is told what a slash or a bracket between names parts. */
+function namesIn(text: string, sizes: number): string[] {
   const line = headingLine(text);
   if (line === undefined) return [];
   // '2/3 (4/5, 6/7)' are three, '34/36/38' as well

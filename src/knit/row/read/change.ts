@@ -138,6 +138,12 @@ const readEvenly = (c: Cursor, change: number): ReadItem | undefined =>
     takes(c, 'spaced', 'as');
     if (!takeAnyPhrase(c, ...EVENLY)) return undefined;
     takeAnyPhrase(c, 'spaced', 'as possible');
+    // 'increasing evenly by 16'
+    const by = attempt(c, () => (takes(c, 'by') ? takeWhole(c) : undefined));
+    if (by !== undefined) {
+      takeSts(c);
+      return { item: { is: 'evenly', change: Math.sign(change) * by } };
+    }
     const over = readOverStitches(c);
     if (over !== undefined) return { item: { is: 'evenly', change, over } };
     readGoal(c);

@@ -42,7 +42,8 @@ const WORDS: Readonly<Record<string, string>> = {
   foll: 'following fol folls foil follows succeeding',
   rem: 'remaining remg',
   remain: 'remains', // to be left on the needle
-  alt: 'alternate altn', // every second one
+  alt: 'alternate altn',
+  each: 'ea', // every second one
   beg: 'beginning begg beginnning',
   until: 'till til',
   each: 'ea',

@@ -33,7 +33,8 @@ export function readBeatsBefore(c: Cursor): Beat[] {
   return readBeats(c);
 }
 
-const ROWS = 'row|rows|rnd|rnds';
+/** A row is worked from one needle on to the other: 'at beg of each needle'. */
+const ROWS = 'row|rows|rnd|rnds|needle';
 
 /** 'of next and every foll 4th row to 60 sts', 'every other row 5 times, then every row 3 times'; those said `before` come first. */
 export function readBeats(c: Cursor, before: readonly Beat[] = []): Beat[] {

@@ -63,7 +63,8 @@ function readUnit(c: Cursor): number | undefined {
 
 const skipOtherUnit = (c: Cursor): boolean =>
   attempt(c, () => {
-    const open = takes(c, '(', '[', '/', 'or', ',');
+    const comma = takes(c, ',');
+    const open = takes(c, '(', '[', '/', 'or') || comma;
     if (!open || readAmount(c) === undefined || readUnit(c) === undefined) return false;
     takes(c, ')', ']');
     return true;
