@@ -42,11 +42,10 @@ const WORDS: Readonly<Record<string, string>> = {
   foll: 'following fol folls foil follows succeeding',
   rem: 'remaining remg',
   remain: 'remains', // to be left on the needle
-  alt: 'alternate altn',
-  each: 'ea', // every second one
+  alt: 'alternate altn', // every second one
+  each: 'ea',
   beg: 'beginning begg beginnning',
   until: 'till til',
-  each: 'ea',
   time: 'times tms',
   cont: 'continue',
   measures: 'meas',

@@ -135,15 +135,16 @@ interface RowKind {
   readonly and?: number;
 }
 
+const ORDINALS = 'third fourth fifth sixth seventh eighth ninth tenth'.split(' ');
+
 /** 'other', 'alternate', '4th', 'RS', '3 rd', 'second'. */
 function readRowKind(c: Cursor): RowKind | undefined {
   if (takes(c, 'other', 'alt', 'second', 'alternating')) return { every: 2, ...readAnd(c) };
-  if (takes(c, 'third')) return { every: 3 };
-  if (takes(c, 'fourth')) return { every: 4 };
-  if (takes(c, 'fifth')) return { every: 5 };
-  if (takes(c, 'sixth')) return { every: 6 };
-  if (takes(c, 'eighth')) return { every: 8 };
-  if (takes(c, 'tenth')) return { every: 10 };
+  const every = ORDINALS.indexOf(peekWord(c)) + 3;
+  if (every > 2) {
+    c.at += 1;
+    return { every };
+  }
   if (takeAnyPhrase(c, 'rs', 'right side', 'k', 'front')) return { every: 2, side: 'RS' };
   if (takeAnyPhrase(c, 'ws', 'wrong side', 'p')) return { every: 2, side: 'WS' };
   const n = peekNumber(c);
