@@ -139,8 +139,7 @@ const takeEndWith = (c: Cursor): boolean =>
 function skipAsFor(c: Cursor): void {
   takeAnyPhrase(
     c,
-    'as given|worked|set for|on the? back|front|sleeve|sleeves',
-    'as for|on the? back|front|sleeve',
+    'as given|worked|set? for|on the? back|front|sleeve|sleeves',
     'as for|on the? left|right front',
     'as before',
     'as given? above',

@@ -4,10 +4,9 @@ import { withoutAsides } from '../text/asides.ts';
 import type { LogicalLine } from '../text/lines.ts';
 import { tokensOf } from '../text/lines.ts';
 import { type Mend, mendIn } from '../text/mend.ts';
-import { pickSize } from '../text/pick-size.ts';
 import { sentences } from '../text/sentences.ts';
 import { meantBehind, meantFor } from '../text/size-names.ts';
-import { sizesSaid } from '../text/size-scope.ts';
+import { isCount, pickSizes, sizesSaid } from '../text/size-scope.ts';
 import { stripeSentence } from '../text/stripe-sentence.ts';
 import type { Span } from '../text/with-lines.ts';
 import { type OwnWords, ownWords } from './own-words.ts';
@@ -124,7 +123,7 @@ function readLine(
 ): LineRead {
   // colours of rows are no rows; who makes a garment of the text reads them
   if (stripeSentence(line.text) || defines(tokensOfLine)) return { flow: [], odd: [] };
-  const { tokens: picked, odd } = pickSize(tokensOfLine, size, sizes, some);
+  const { tokens: picked, odd } = pickSizes(tokensOfLine, { size, sizes, names }, some);
   const tokens = withoutAsides(picked);
   const parts = sentences(tokens);
   const flow: Flow[] = [];
@@ -135,7 +134,7 @@ function readLine(
         ? meantFor(tokens.slice(sentence.from, Math.min(sentence.to, sentence.from + 20)), names, size)
         : { meant: true, from: 0 };
     // 'Sizes S and M only: Row 3 (RS): knit. (24 sts)' is all of those sizes
-    const goesOn = others === 'row' || (others === 'count' && tokens[sentence.from]?.text === '(');
+    const goesOn = others === 'row' || (others === 'count' && isCount(tokens[sentence.from]));
     if (cut.meant && cut.from === 0 && goesOn) continue;
     others = cut.meant ? undefined : sentence.from + cut.from >= sentence.to ? 'row' : 'count';
     if (!cut.meant) continue;

@@ -14,15 +14,23 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
   const out: Sentence[] = [];
   let from = 0;
   let depth = 0;
+  let some = false;
   const cut = (at: number) => {
     if (at > from) out.push({ from, to: at });
     from = at;
   };
   for (let i = 0; i < tokens.length; i += 1) {
     const text = tokens[i]?.text ?? '';
-    if (i > from && depth === 0 && isForSizes(tokens, i)) cut(i);
+    if (depth === 0 && isForSizes(tokens, i)) {
+      cut(i);
+      some = true;
+    }
     if (text === '(' || text === '[' || text === '{') depth += 1;
     else if (text === ')' || text === ']' || text === '}') depth = Math.max(0, depth - 1);
+    if (some && depth === 0) {
+      cut(i + 1);
+      some = false;
+    }
     if (i > from && depth === 0 && startsLineWithLabel(tokens, i)) cut(i);
     if (text === '.' && goesOnBehindStop(tokens, from, i)) continue;
     if ((text === '.' || text === '!' || text === '?') && depth === 0) {

@@ -14,10 +14,10 @@ export function sizeNames(texts: readonly string[], sizes: number): string[] {
   return [];
 }
 
-/** 'Directions are for size 12. Changes for sizes 14 and 16 are in parentheses.' */
+/** 'Directions are for size 12. Changes for sizes 14 and 16 are in parentheses.', 'Size 2 years. Sizes 4 and 6 in brackets.' */
 function changesIn(text: string): string[] {
   const changes =
-    /\bsize\s+([\w½¼¾/]+)[^A-Za-z0-9]{1,6}changes?\s+for\s+(?:sizes?\s+)?([\w\s,&½¼¾./-]{1,60}?)\s+(?:are\s+|is\s+)?(?:given\s+)?in\s+(?:parenth|bracket)/i.exec(
+    /\bsize\s+([\w½¼¾/]+)(?:\s+years?)?[^A-Za-z0-9]{1,6}(?:changes?\s+for\s+(?:sizes?\s+)?|sizes?\s+)([\w\s,&½¼¾./-]{1,60}?)(?:\s+years?)?\s+(?:are\s+|is\s+)?(?:given\s+)?in\s+(?:parenth|bracket)/i.exec(
       text,
     );
   if (!changes) return [];

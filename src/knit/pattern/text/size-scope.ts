@@ -1,4 +1,6 @@
 import type { Token } from '../../row/read/lex.ts';
+import { pickSize } from './pick-size.ts';
+import { sentences } from './sentences.ts';
 import { meantFor } from './size-names.ts';
 
 /** 'Sizes 1 and 2 only: …', 'All sizes': for which a line is, and the token at which the order begins. */
@@ -18,4 +20,30 @@ export function sizesAlone(
 ): readonly number[] | undefined {
   const said = names.length > 1 ? sizesSaid(tokens, names) : undefined;
   return said && said.from >= tokens.length ? said.sizes : undefined;
+}
+
+/** '(24 sts)', '24 sts': what a sentence comes to. */
+export const isCount = (token: Token | undefined): boolean => token?.kind === 'number' || token?.text === '(';
+
+/** The tokens as one size has them; behind 'On sizes 4 and 6 only' the lists have as many numbers as sizes are named. */
+export function pickSizes(
+  tokens: readonly Token[],
+  {
+    size,
+    sizes,
+    names,
+  }: { readonly size: number; readonly sizes: number; readonly names: readonly string[] },
+  some: readonly number[] | undefined,
+): { tokens: readonly Token[]; odd: readonly Token[] } {
+  if (some || sizes < 2 || !tokens.some(({ text }) => text === 'only'))
+    return pickSize(tokens, size, sizes, some);
+  const parts = sentences(tokens);
+  let few: readonly number[] | undefined;
+  const read = parts.map(({ from, to }, i) => {
+    const said = sizesSaid(tokens.slice(from, Math.min(to, from + 20)), names);
+    few = said ? said.sizes : isCount(tokens[from]) ? few : undefined;
+    const end = parts[i + 1]?.from ?? tokens.length;
+    return pickSize(tokens.slice(i === 0 ? 0 : from, end), size, sizes, few);
+  });
+  return { tokens: read.flatMap((one) => one.tokens), odd: read.flatMap((one) => one.odd) };
 }

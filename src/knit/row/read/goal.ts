@@ -67,7 +67,7 @@ function readTo(c: Cursor): Goal | undefined {
   }
   takes(c, 'are');
   if (takes(c, ...REMAIN)) {
-    takeAnyPhrase(c, 'on left|lh? needle', 'on left hand needle', 'on the left needle');
+    takePhrase(c, 'on the? left|lh? hand? needle');
     return { left: n };
   }
   // 'to within 4 sts, k2tog, k2'
@@ -92,7 +92,7 @@ function readBefore(c: Cursor, n: number): Goal | undefined {
 }
 
 function skipEndWords(c: Cursor): Goal {
-  takeAnyPhrase(c, 'of the? row|rnd|needle', 'of rows', 'of next|this row');
+  takePhrase(c, 'of the|next|this? row|rows|rnd|needle');
   takePhrase(c, 'for left|right front|side|shoulder');
   return TO_END;
 }
@@ -104,10 +104,10 @@ const readAcross = (c: Cursor): Goal | undefined =>
       return END;
     }
     if (takeAnyPhrase(c, 'all rem? sts', 'the rest', 'all|back|even')) return acrossTail(c);
-    if (takeAnyPhrase(c, 'the rem', 'rem', 'the remainder')) {
+    if (takeAnyPhrase(c, 'the? rem', 'the remainder')) {
       takeNumber(c);
       takeSts(c);
-      takeAnyPhrase(c, 'of row', 'of the row');
+      takePhrase(c, 'of the? row');
       return END;
     }
     if (takeAnyPhrase(c, 'around', 'entire rnd', 'the? entire|whole row', 'the row')) return END;
@@ -119,8 +119,8 @@ const readAcross = (c: Cursor): Goal | undefined =>
 
 function acrossTail(c: Cursor): Goal {
   takeAnyPhrase(c, 'across', 'to end');
-  takeAnyPhrase(c, 'the? row|rnd', 'this row', 'needle', 'all the|rem? sts', 'rem? sts', 'to end');
-  takeAnyPhrase(c, 'of row', 'of the row');
+  takeAnyPhrase(c, 'the|this? row|rnd', 'needle', 'all? the|rem? sts', 'to end');
+  takePhrase(c, 'of the? row');
   takeAnyPhrase(c, 'to end', 'on needle|holder');
   return END;
 }
@@ -147,13 +147,12 @@ export interface Times {
 export const readTimes = (c: Cursor): Times | undefined =>
   attempt(c, () => {
     if (peekNumber(c) === undefined && !seesOne(c, 'how often')) return undefined;
-    const totalAhead = seesPhrase(c, 'a? total of') || seesPhrase(c, 'for a total of');
+    const totalAhead = seesPhrase(c, 'for? a? total of');
     const n = timesNumber(c);
     if (n === undefined) return undefined;
     const more = takeAnyPhrase(c, 'more time', 'more', 'again', 'further');
     if (more) takes(c, 'time');
-    const total =
-      takeAnyPhrase(c, 'in all', 'in total', 'altogether', 'total', 'all tog', 'time in all') || totalAhead;
+    const total = takeAnyPhrase(c, 'time? in all', 'in? total', 'altogether', 'all tog') || totalAhead;
     return { n, total, more };
   });
 

@@ -35,15 +35,6 @@ export function readPlain(c: Cursor): ReadItem | undefined {
   c.at += 1;
   const quick = readQuick(c, base);
   if (quick) return quick;
-  if (takeAnyPhrase(c, 'the k sts and p the p sts')) return asEstablished(c);
-  if (takeAnyPhrase(c, 'the p sts and k the k sts')) return asEstablished(c);
-  if (
-    takeAnyPhrase(
-      c,
-      base === 'k' ? 'the k st|sts ,? and? p the p st|sts' : 'the p st|sts ,? and? k the k st|sts',
-    )
-  )
-    return asEstablished(c);
   const other = base === 'k' ? 'p|purled' : 'k|knitted';
   const own = base === 'k' ? 'k|knitted' : 'p|purled';
   if (takeAnyPhrase(c, `the ${other} st|sts ,? and? ${base === 'k' ? 'p' : 'k'} the ${own} st|sts`)) {
@@ -85,19 +76,18 @@ function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): Rea
     c.at += 1;
     return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
   }
-  if (n === 1 && takeAnyPhrase(c, 'f and b', 'fb', 'f / b', 'f b', 'f - b')) return counted(`${base}fb`, 1);
+  if (n === 1 && takeAnyPhrase(c, 'fb', 'f and|/|-? b')) return counted(`${base}fb`, 1);
   const stsSaid = takeSts(c);
   if (takes(c, 'tog')) return together(c, base, n);
   if (takes(c, 'togtbl')) return together(c, base, n, true);
-  if (takeAnyPhrase(c, 'into back and front', 'into front and back') && n === 1)
-    return counted(`${base}fb`, 1);
+  if (takePhrase(c, 'into back|front and back|front') && n === 1) return counted(`${base}fb`, 1);
   if (takeAnyPhrase(c, ...TBL, 'b', 'into back', 'in back of st|sts|loop')) {
     return takes(c, 'tog') ? together(c, base, n, true) : counted(`${base} tbl`, n);
   }
-  if (takeAnyPhrase(c, 'below', 'in row|st below', 'in the row below', 'in next st below')) {
+  if (takePhrase(c, 'in? the|next? row|st? below')) {
     return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
   }
-  if (takeAnyPhrase(c, 'from|off st|the|a|back|front? holder', 'from|off the st holder')) {
+  if (takePhrase(c, 'from|off the? st|a|back|front? holder')) {
     return counted('take', n);
   }
   if (!stsSaid) takeAnyPhrase(c, 'from left needle');
@@ -117,7 +107,7 @@ function readUncounted(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
     return takeAnyPhrase(c, ...TBL) ? counted(`${base} tbl`, 1) : counted(base, 1);
   }
   if (takeAnyPhrase(c, ...TBL)) return counted(`${base} tbl`, 1);
-  if (takeAnyPhrase(c, 'st', 'a st')) return counted(base, 1);
+  if (takePhrase(c, 'a? st')) return counted(base, 1);
   return bare(base);
 }
 
@@ -131,7 +121,7 @@ const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
       takes(c, 'next', 'same', 'each', 'every', 'first', 'last');
       return takeSts(c) ? counted(`${base}fb`, 1) : undefined;
     }
-    if (takeAnyPhrase(c, 'in|into|through', 'into the', 'in the')) {
+    if (takes(c, 'in', 'into', 'through')) {
       takes(c, 'the');
       if (takeAnyPhrase(c, 'front ,? back and front', 'f b and f', 'front , back , front') && base === 'k') {
         return counted('kfbf', ofNext(c));
@@ -139,15 +129,11 @@ const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
       if (
         takeAnyPhrase(
           c,
-          'front and then? back',
-          'front and then into back',
-          'front then back',
+          'front and? then? in|into? back',
           'f and b',
           'fb',
-          'front and in|into back',
           'back and then? front',
-          'front loop and back loop',
-          'front loop then back loop',
+          'front loop and|then back loop',
         )
       ) {
         return counted(`${base}fb`, ofNext(c));
@@ -189,11 +175,7 @@ const readOnRightNeedle = (c: Cursor): number | undefined =>
   attempt(c, () => {
     if (takeAnyPhrase(c, 'until there are', 'until you have')) {
       const n = takeWhole(c);
-      if (
-        n !== undefined &&
-        takeSts(c) &&
-        takeAnyPhrase(c, 'on right|rh needle', 'on the right needle', 'on right -? hand needle')
-      ) {
+      if (n !== undefined && takeSts(c) && takePhrase(c, 'on the? right|rh -? hand? needle')) {
         takeAnyPhrase(c, 'after bind|cast off', 'after bo');
         return n;
       }

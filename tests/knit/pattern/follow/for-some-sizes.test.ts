@@ -141,6 +141,32 @@ Cast off.
   > = sizes 1, 2, 3: 3
   > = Piece, other, 1 to make, lines 6 7
   > =   body from {castOn 28}, RS: 2 garter 4 mm; bind off
+
+### an order in brackets ends with them, and a count behind an order for some is of those {"size":1}
+Size 2 years
+  > talk
+Sizes 4 and 6 years in parentheses
+  > talk
+Cast on 20 (24-28) sts.
+  > →24
+Work 2 rows. (For size 4 only: K 1 row.) Work 3 rows. On sizes 4 and 6 only: dec 1 st at each end of next row. 22 (26) sts.
+  > 24→22 says 22 Piece/body 1 RS knit · [WS purl · RS knit] ×2 · WS purl · RS dec, knit to last 2 sts, dec (22)
+  > = sizes 2, 4, 6: 4
+  > = Piece, other, 1 to make, lines 4
+  > =   body from {castOn 24}, RS: 7 stocking 4 mm; hold
+
+### nor is any of it for another {"size":0}
+Size 2 years
+  > talk
+Sizes 4 and 6 years in parentheses
+  > talk
+Cast on 20 (24-28) sts.
+  > →20
+Work 2 rows. (For size 4 only: K 1 row.) Work 3 rows. On sizes 4 and 6 only: dec 1 st at each end of next row. 22 (26) sts.
+  > 20 Piece/body 1 RS knit · [WS purl · RS knit] ×2
+  > = sizes 2, 4, 6: 2
+  > = Piece, other, 1 to make, lines 4
+  > =   body from {castOn 20}, RS: 5 stocking 4 mm; hold
     `),
   )('$title', expectAnnotated);
 });

@@ -45,6 +45,8 @@ describe('sizes of a text with three numbers each', () => {
       '80-85 (S) | 90-95 (M) | 100-105 (L)',
     ],
     ['Size 4. Changes for sizes 6 and 8 are given in parentheses', '4 | 6 | 8'],
+    ['Size 2 years\nSizes 4 and 6 years in parentheses', '2 | 4 | 6'],
+    ['Directions are given for size 34.\nChanges for sizes 36 and 38\nare in parentheses.', '34 | 36 | 38'],
     ['Size: 9 months, Gauge: 8 st to 1"', '1 | 2 | 3'],
     ['Work 2 rows (all sizes) (38 (45-45) sts left).', '1 | 2 | 3'],
   ])('%s', (line, names) => {
