@@ -11,7 +11,7 @@ import { englishWritten } from '../../src/knit/written/english.ts';
 import type { Point } from '../../src/knit/written/look-through.ts';
 import { draftSize } from '../../src/knit/written/work-size.ts';
 import { stripedThrough } from '../../src/knit/yarn/striped-through.ts';
-import type { Stripe } from '../../src/knit/yarn/stripes.ts';
+import type { Restriped, Stripe } from '../../src/knit/yarn/stripes.ts';
 import type { GarmentRecord } from '../../src/store/records.ts';
 import { needleNumber } from '../../src/words/needle-sizes.ts';
 import { someBody, wholeDesign } from './design.ts';
@@ -90,8 +90,29 @@ const stripe = fc.record({
   rows: fc.integer({ min: 1, max: 12 }),
 });
 
-/** The garment as it lies in the workbasket, in stripes that go through its pieces. */
-function striped(design: Design, rest: Omit<Garment, 'pieces'>, stripes: readonly Stripe[]) {
+const stripes = fc.array(stripe, { minLength: 2, maxLength: 5 });
+
+/** Other stripes from a row on; where it lies is a share of what the piece has. */
+const otherFrom = fc.record({
+  piece: fc.nat(),
+  make: fc.nat(),
+  part: fc.nat(),
+  row: fc.nat(),
+  at: fc.integer({ min: 1, max: 12 }),
+  stripes,
+});
+type OtherFrom = typeof otherFrom extends fc.Arbitrary<infer T> ? T : never;
+
+/** Her own size, in which the rows are that she restriped. */
+const OWN = 'Hers';
+
+/** The garment as it lies in the workbasket, in stripes that go through its pieces, others from a row of hers on. */
+function striped(
+  design: Design,
+  rest: Omit<Garment, 'pieces'>,
+  all: readonly Stripe[],
+  others: readonly OtherFrom[],
+) {
   const made = draftSize('', design, rest);
   if (!made.ok) return undefined;
   const lies = stripedThrough(made.value.garment);
@@ -107,8 +128,16 @@ function striped(design: Design, rest: Omit<Garment, 'pieces'>, stripes: readonl
     changedAt: 0,
     pieces,
     joints: made.value.made.joints,
-    stripes,
+    stripes: all,
     striped: Object.fromEntries(laid),
+    restriped: others.flatMap((other): Restriped[] => {
+      const i = other.piece % pieces.length;
+      const [piece, parts] = [pieces[i], made.value.garment.pieces[i]?.makes[0]?.parts];
+      if (!piece || !parts) return [];
+      const part = other.part % parts.length;
+      const row = 1 + (other.row % Math.max(1, parts[part]?.rows.length ?? 0));
+      return [{ ...other, piece: piece.id, make: 1 + (other.make % piece.recipe.makes), part, row }];
+    }),
   };
 }
 
@@ -150,7 +179,10 @@ export const inSizes = () =>
         { maxLength: 2 },
       ),
       beside: beside(),
-      stripes: fc.oneof(fc.constant([]), fc.array(stripe, { minLength: 2, maxLength: 5 })),
+      colours: fc.oneof(
+        fc.constant({ all: [], others: [] }),
+        fc.record({ all: stripes, others: fc.array(otherFrom, { maxLength: 2 }) }),
+      ),
       words: some(englishWritten('US'), englishWritten('UK')),
       units: some('cm' as const, 'in' as const, 'both' as const),
       needle: some(undefined, (mm: number) => {
@@ -167,21 +199,22 @@ export const inSizes = () =>
         own,
         otherwise,
         beside: { rest, missing },
-        stripes,
+        colours: { all, others },
         needle,
         ...said
       }) => {
+        const hers = others.length > 0 ? [[OWN, design.body] as const] : [];
         const set: SizeSet = {
           version: 1,
           table,
           sizes: bodyTables[table].slice(from, from + count).map(({ size }) => size),
-          people: own.map(([name, body]) => ({ name, body })) as unknown as SizeSet['people'],
+          people: [...own, ...hers].map(([name, body]) => ({ name, body })) as unknown as SizeSet['people'],
           adjusted: [],
         };
         const bodies = [...bodiesOf(set)].sort((a, b) => a.body.chest - b.body.chest);
         const names = bodies.map(({ size }) => size);
         const by = otherwise.flatMap((one) => adjustment(design, names, one));
-        const record = stripes.length > 0 ? striped(design, rest, stripes) : undefined;
+        const record = all.length > 0 ? striped(design, rest, all, others) : undefined;
         const hasMore = Object.keys(design.gauges).length > 1;
         return {
           ...said,
