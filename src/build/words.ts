@@ -182,8 +182,13 @@ export const named =
     ...Object.fromEntries(names.map((name, i) => [name, list[i]])),
   });
 
+/** Whether a code may say a message by its name: most says none, and to take one apart takes long. */
+const maySay = (code: string, numbers: Numbers): boolean =>
+  [...code.matchAll(/['"](\w+)\./g)].some(([, catalogue = '']) => numbers.has(catalogue));
+
 /** Code with numbers for the names of messages; undefined where none is said. */
 export function numberedCode(code: string, path: string, numbers: Numbers): string | undefined {
+  if (!maySay(code, numbers)) return undefined;
   let changed = code;
   for (const { type, value, start, end } of [...nodesOf(code, path)].reverse()) {
     if (type !== 'Literal' || typeof value !== 'string') continue;
