@@ -35,15 +35,7 @@ export function readBindOff(c: Cursor): Statement | undefined {
     if (stitches !== undefined) c.at += 1;
     // 'bind off 3, 2, 1 sts' are several groups
     if (!takePhrase(c, STS) && sees(c, ',') && peekNumber(c, 1) !== undefined) return undefined;
-    takeAnyPhrase(
-      c,
-      'for back|front of? neck',
-      'for neck|back|shoulder',
-      'for each shoulder',
-      'on each side',
-      'each side|shoulder',
-      'at each side',
-    );
+    takeAnyPhrase(c, 'for back|front of? neck', 'for neck|back|shoulder', 'for|on|at? each side|shoulder');
     skipHow(c);
     takeAnyPhrase(c, 'at same gauge', 'in 1 row', 'on next row');
     skipHow(c);
@@ -98,17 +90,13 @@ function skipHow(c: Cursor): void {
     'loosely in patt|rib',
     'loosely? ,? k|knitting the? k sts? ,|;|and? p|purling the? p sts?',
     'loosely? k as k and p as p',
-    'loose',
-    'in patt|rib|knitting',
-    'loosely',
     'in garter|moss st',
+    'in patt|rib|knitting|k|p',
     'kwise|pwise|ribwise',
     'as if to k|p',
-    'in k',
-    'very loosely',
-    'firmly',
+    'very? loosely',
+    'loose|firmly',
     'on rs|ws',
     'on right|wrong side',
-    'in p',
   );
 }

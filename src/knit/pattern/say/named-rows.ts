@@ -27,6 +27,9 @@ function takeNumberedRows(c: Cursor): boolean {
   return true;
 }
 
+/** 'These 2 rows | will now be referred to as 1x1 rib'. */
+const CALLED = 'are|is|will now? be? called|known|referred to? as?';
+
 /** 'these 2 rows form rib', 'last 4 rows set the pattern': the rows get a name. */
 export const readNamedRows = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
@@ -38,7 +41,7 @@ export const readNamedRows = (c: Cursor): Statement | undefined =>
     if (takes(c, 'these', 'last', 'above', 'the', 'this')) {
       takes(c, 'last', 'above');
       const n = takeNumber(c);
-      if (takePhrase(c, 'row|rows') && takesOne(c, 'forms a pattern')) {
+      if (takePhrase(c, 'row|rows') && (takesOne(c, 'forms a pattern') || takePhrase(c, CALLED))) {
         // 'these 2 rows form rib, repeat a further 4 times': what is ordered behind it is no name
         const order = c.tokens.findIndex(
           (token, i) =>

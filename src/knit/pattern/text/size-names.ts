@@ -34,7 +34,8 @@ function namesIn(text: string, sizes: number): string[] {
   const names = sizes > 1 && ranges.length === sizes ? ranges : cut(line, /[()[\],;:|/]+|\s[-–—]\s|\band\b/);
   if (names.some((name) => name.length > 16)) return [];
   // 'S (34) M (38)': each with what it measures
-  return sizes > 1 && names.length === 2 * sizes
+  const brackets = (line.match(/[([][^,:;()[\]]+[)\]]/g) ?? []).length;
+  return sizes > 1 && names.length === 2 * sizes && brackets === sizes
     ? names.flatMap((name, i) => (i % 2 === 0 ? [`${name} (${names[i + 1]})`] : []))
     : names;
 }

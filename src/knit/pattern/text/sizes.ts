@@ -48,7 +48,7 @@ function looksLikeSizes(tokens: readonly Token[], list: List): boolean {
 
 /** The list of sizes that starts at a token; `wanted` is how many sizes there are, where that is known. */
 export function listAt(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
-  const around = bracketFirst(tokens, at, wanted);
+  const around = bracketFirst(tokens, at, wanted) ?? byAges(tokens, at);
   if (around) return around;
   const first = valueAt(tokens, at);
   if (!first) return undefined;
@@ -72,6 +72,27 @@ export function listAt(tokens: readonly Token[], at: number, wanted: number | un
   return wanted !== undefined && values.length < wanted
     ? (continued(tokens, at, to, values, wanted) ?? { from: at, to, values })
     : { from: at, to, values };
+}
+
+/** '44 sts. (10 yrs.—48 sts.) (12 yrs.—52 sts.)': each further size by its age. */
+function byAges(tokens: readonly Token[], at: number): List | undefined {
+  const first = tokens[at];
+  const unit = tokens[at + 1];
+  if (first?.kind !== 'number' || unit?.kind !== 'word') return undefined;
+  const values: (readonly Token[])[] = [[first, unit]];
+  let to = at + 2;
+  while (isWord(tokens[isWord(tokens[to], '.') ? to + 1 : to], '(')) {
+    const open = isWord(tokens[to], '.') ? to + 1 : to;
+    const near = tokens.slice(open + 1, open + 12);
+    const close = near.findIndex((token) => isWord(token, ')'));
+    const inner = near.slice(0, Math.max(0, close)).filter((token) => !isWord(token, '.'));
+    const [n, end] = inner.slice(-2);
+    const aged = inner.slice(0, -3).some(({ text }) => means(text, 'age of a size'));
+    if (!aged || n?.kind !== 'number' || end?.word !== unit.word) break;
+    values.push([n, end]);
+    to = open + close + 2;
+  }
+  return values.length > 1 ? { from: at, to, values } : undefined;
 }
 
 /** Further sizes after the bracket: '(71, 75), 79, 83' or '(9, 10)–10, 11, 12'. */

@@ -21,6 +21,7 @@ const table = {
   size: 'size sizes',
   'no name of a size':
     "size sizes cm in inches ins year years yr yrs month months ladies men women chest bust s'",
+  'age of a size': 'year years yr yrs month months mo mos',
   'between sizes': 'and size sizes or',
   'after a list of sizes': 'st sts stitches stitch cm in ins inches mm times rows row " more )',
   'before numbers of rows': 'row rows rnd rnds round rounds and to - , /',

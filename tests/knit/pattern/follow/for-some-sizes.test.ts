@@ -167,6 +167,26 @@ Work 2 rows. (For size 4 only: K 1 row.) Work 3 rows. On sizes 4 and 6 only: dec
   > = sizes 2, 4, 6: 2
   > = Piece, other, 1 to make, lines 4
   > =   body from {castOn 20}, RS: 5 stocking 4 mm; hold
+
+### each further size by its age in brackets {"size":1}
+Cast on 14 sts. (10 yrs.—18 sts.) (12 yrs.—22 sts.).
+  > →18
+Work 5 rows (10 yrs.—6 rows) (12 yrs.—7 rows) in k1, p1 rib.
+  > 18 Piece/body 1 RS *k1, p1; repeat from * to end · [WS *k1, p1; repeat from * to end · RS *k1, p1; repeat from * to end] ×2 · WS *k1, p1; repeat from * to end
+Bind off 4 sts at beg of next 2 rows. 6 sts (10 yrs.—10 sts) (12 yrs.—14 sts).
+  > 18→10 says 10 Piece/body 7 RS bind off 4 sts, *k1, p1; repeat from * to end (14) · WS bind off 4 sts, *k1, p1; repeat from * to end (10)
+  > = sizes 1, 2, 3: 2
+  > = Piece, other, 1 to make, lines 2 3
+  > =   body from {castOn 18}, RS: 8 rib in rib 1x1 4 mm; hold
+
+### what is no age names no size
+Cast on 14 sts (hem - 14 sts).
+  > own words 14 asks the count Piece/body 1 RS work in pattern '(hem - 14 sts)'
+  > ✗ stitch or repeat expected @1:17 column 17
+K 2 rows.
+  > 14 Piece/body 2 WS knit · RS knit
+  > = Piece, other, 1 to make, lines 1 2
+  > =   body from {castOn 14}, RS: 1 stocking 4 mm (own words 1); 2 pattern in stocking 4 mm; hold
     `),
   )('$title', expectAnnotated);
 });

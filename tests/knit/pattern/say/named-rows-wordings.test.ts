@@ -12,6 +12,8 @@ describe('named rows, in all its wordings,', () => {
       These 2 rows form {the|a|patt|pattern|st|stitch|in|as} rib → named rows: name rib, rows 2
       These 2 rows form one two three red white blue green black → named rows: name 'red white blue green', rows 2
       These 2 rows form → named rows: name '', rows 2
+      These 2 rows {are called|are now called|are known as|will now be referred to as} rib → named rows: name rib, rows 2
+      These rows are worked loosely → note: about 'making up'
       These 2 rows, form (rib) → note: about 'making up'
     `),
   )('is read: $line', expectReading);

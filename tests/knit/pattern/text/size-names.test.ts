@@ -47,6 +47,10 @@ describe('sizes of a text with three numbers each', () => {
     ['Size 4. Changes for sizes 6 and 8 are given in parentheses', '4 | 6 | 8'],
     ['Size 2 years\nSizes 4 and 6 years in parentheses', '2 | 4 | 6'],
     ['Directions are given for size 34.\nChanges for sizes 36 and 38\nare in parentheses.', '34 | 36 | 38'],
+    [
+      'To fit bust 32 to 34 (36 to 38: 40 to 42) in. (81 to 86 (91 to 97: 101 to 107) cm)',
+      '32 to 34 | 36 to 38 | 40 to 42',
+    ],
     ['Size: 9 months, Gauge: 8 st to 1"', '1 | 2 | 3'],
     ['Work 2 rows (all sizes) (38 (45-45) sts left).', '1 | 2 | 3'],
   ])('%s', (line, names) => {

@@ -36,6 +36,7 @@ const words: Readonly<Record<Meaning, readonly [answer: string, others: string]>
   'ending of a number': ['st nd rd th cm mm inch ins "', 'sts rows'],
   size: ['size sizes', 'large cm'],
   'no name of a size': ["cm years months ladies bust s'", 'small toddler'],
+  'age of a size': ['years yrs mos', 'cm sts'],
   'between sizes': ['and or size', 'to ,'],
   'after a list of sizes': ['sts cm times rows " )', 'of and'],
   'before numbers of rows': ['row rnds and to - , /', 'of st'],

@@ -4,6 +4,7 @@ import {
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
+  takePhrase,
   takes,
   takesOne,
   took,
@@ -25,7 +26,7 @@ export const readSameLength = (c: Cursor): Until | undefined =>
     const lessRows = lessMm === undefined ? readRowCount(c) : undefined;
     if (lessMm !== undefined || lessRows !== undefined) {
       if (!takes(c, 'less', 'fewer', 'shorter', 'below', 'before')) return undefined;
-      takeAnyPhrase(c, 'have? been worked', 'are worked', 'have been completed');
+      takePhrase(c, 'have|are? been? worked|completed');
     }
     takes(c, 'the', 'of');
     // 'work to armhole as for back' works it again
@@ -34,19 +35,15 @@ export const readSameLength = (c: Cursor): Until | undefined =>
       matches ||
       takeAnyPhrase(
         c,
-        'same length as',
+        'same length|depth as',
         'same as',
         'same length to',
         'as long|high|deep as',
-        'same depth as',
-        'same number of rows as',
-        'length as',
-        'length of',
+        'same? number of rows as',
+        'length as|of',
         'equal to',
-        'to match',
-        'to',
+        'to match?',
         'as',
-        'number of rows as',
         'same',
       ) ||
       lessMm !== undefined ||
