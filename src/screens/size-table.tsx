@@ -1,4 +1,5 @@
 import './size-table.css';
+import type { Ref } from 'preact';
 import type { DraftedSize } from '../app/garments/in-sizes.ts';
 import { type GradedPiece, gradedPiece } from '../knit/garment/grade.ts';
 import type { WorkedSize } from '../knit/written/work-size.ts';
@@ -27,11 +28,17 @@ const figures = [
 
 type Line = readonly [string, (size: WorkedSize) => string | number | undefined];
 
+interface SizeTableProps {
+  readonly drafted: readonly DraftedSize[];
+  /** where it stands, for who is to be brought to it */
+  readonly there?: Ref<HTMLElement>;
+}
+
 /**
  * Finished measures, stitches, rows and yarn of every size, and all that the drafts warn of. Needs the catalogue 'draft'
  * and the faults.
  */
-export function SizeTable({ drafted }: { readonly drafted: readonly DraftedSize[] }) {
+export function SizeTable({ drafted, there = null }: SizeTableProps) {
   const sizes = drafted.flatMap(({ worked }) => (worked.ok ? [worked.value] : []));
   const pieces = [
     ...new Set(sizes.flatMap(({ garment }) => garment.pieces.map(({ recipe }) => recipe.name))),
@@ -39,7 +46,7 @@ export function SizeTable({ drafted }: { readonly drafted: readonly DraftedSize[
   return (
     <div class="no-print">
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled by the keyboard too */}
-      <section class="size-scroll" tabIndex={0} aria-label={say('draft.sizes')}>
+      <section ref={there} class="size-scroll" tabIndex={0} aria-label={say('draft.sizes')}>
         <table class="size-table">
           <thead>
             <tr>

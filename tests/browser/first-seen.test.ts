@@ -2,8 +2,10 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
 import { plainHost } from './host-and-phone.ts';
+import { unseen as unseenOf } from './in-sight.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
 import { illSet } from './set-well.ts';
+import { settled } from './settled.ts';
 import { atRow, sights } from './sights.ts';
 
 let phone: Phone;
@@ -51,18 +53,7 @@ async function asRead({ width, height, text = 100, dir = 'ltr' }: Reading): Prom
 
 const come = (name: string) => sights.find((sight) => sight.name === name)?.come(page, knitter);
 
-/** What of these is outside the window or under something else. */
-const unseen = (selector: string): Promise<string[]> =>
-  page.locator(selector).evaluateAll((all) =>
-    (all.length === 0 ? [null] : all).flatMap((it) => {
-      const { left, right, top, bottom } = it?.getBoundingClientRect() ?? new DOMRect(-1, -1);
-      const at = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
-      const isSeen = top >= 0 && bottom <= innerHeight + 0.5 && it?.contains(at);
-      return isSeen
-        ? []
-        : [`“${it?.textContent}” at ${top.toFixed()} to ${bottom.toFixed()} of ${innerHeight}`];
-    }),
-  );
+const unseen = (selector: string) => unseenOf(page, selector);
 
 const boxesOf = (selector: string) =>
   page
@@ -98,6 +89,33 @@ describe('sizes side by side', () => {
     expect(Math.min(...gaps)).toBeGreaterThan(3);
   });
 
+  it('stand in sight as soon as they are worked out, on the smallest phone too, and a reader is brought to them', async () => {
+    await come('design opened');
+    await come('in several sizes');
+    await asRead({ width: 320, height: 640 });
+    await come('in several sizes worked out');
+    await expect.poll(() => unseen('.size-table thead th:first-child')).toEqual([]);
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
+      'In several sizes',
+    );
+  });
+
+  it('the numbers of the seams stand apart where the pieces are sewn', async () => {
+    await come('design opened');
+    await come('in several sizes');
+    await come('in several sizes worked out');
+    const near = await page.locator('.picture-whole .picture-number').evaluateAll((all) => {
+      const at = all.map((it) => it.getBoundingClientRect());
+      return at.flatMap((one, i) =>
+        at
+          .slice(0, i)
+          .filter((other) => Math.hypot(one.x - other.x, one.y - other.y) < one.width)
+          .map((other) => `${one.x.toFixed()} ${one.y.toFixed()}, ${other.x.toFixed()} ${other.y.toFixed()}`),
+      );
+    });
+    expect(near).toEqual([]);
+  });
+
   it('a table that goes on beyond the screen says so, until its end is reached, and no head of it is cut', async () => {
     await come('in several sizes worked out');
     for (const text of [100, 200]) {
@@ -112,6 +130,23 @@ describe('sizes side by side', () => {
       // what covers the sign scrolls with the table, so that it is seen until its end
       expect(seen, `${text} %`).toEqual({ goesOn: true, sign: 'local, scroll', cut: [] });
     }
+  });
+});
+
+describe('a pattern that was copied', () => {
+  it('is read in whole words in letters twice as large, each sign as large as the words beside it', async () => {
+    await come('pattern copied');
+    await come('pattern read');
+    await asRead({ text: 200 });
+    expect((await illSet(page)).broken).toEqual([]);
+    const [letter, sign] = await page.evaluate(() => {
+      const fault = document.querySelector('.pattern-check .pattern-fault');
+      return [
+        Number.parseFloat(getComputedStyle(fault ?? document.body).fontSize),
+        fault?.querySelector('.icon')?.getBoundingClientRect().height ?? 0,
+      ] as const;
+    });
+    expect(sign).toBeLessThan(1.5 * letter);
   });
 });
 
@@ -160,6 +195,14 @@ describe('what is told', () => {
     await expect
       .poll(() => unseen('.backup .notice:has(.button-main) :is(.notice-title, .button)'))
       .toEqual([]);
+  });
+
+  it('of a file has the one main key of its page', async () => {
+    const main = page.locator('.button-main');
+    await come('file handed over');
+    await expect.poll(() => main.allInnerTexts()).toEqual(['Look at it']);
+    await come('backup looked at');
+    await expect.poll(() => main.allInnerTexts()).toEqual(['Unite']);
   });
 });
 
@@ -227,5 +270,52 @@ describe('the editor of a piece', () => {
     const [title] = await boxesOf('.screen-head > .screen-title');
     const keys = await boxesOf('.screen-head > .icon-button');
     expect(keys.filter(({ left }) => left >= (title?.right ?? 0)).length).toBe(2);
+  });
+});
+
+describe('the row that is knitted', () => {
+  it('has no figure cut by the pad', async () => {
+    const found: string[] = [];
+    // a row of one word, one with a shaping, one that more is told of
+    for (const row of [60, 118, 1]) {
+      await asRead({});
+      await atRow(page, knitter, row);
+      // figures and drawings come after the row
+      await settled(page);
+      for (const [width, height] of [
+        [320, 640],
+        [360, 640],
+        [390, 664],
+        [360, 740],
+        [390, 844],
+      ] as const) {
+        await asRead({ width, height });
+        const cut = await page.locator('.lengths > div').evaluateAll((all) => {
+          const FADES_PX = 16;
+          const foot = document.querySelector('.screen-foot')?.getBoundingClientRect().top ?? 0;
+          return all
+            .map((it) => ({ text: it.textContent, ...it.getBoundingClientRect().toJSON() }))
+            .filter(({ top, bottom }) => top < foot - FADES_PX && bottom > foot - 1)
+            .map(({ text, bottom }) => `${text} ends at ${bottom} of ${foot}`);
+        });
+        found.push(...cut.map((what) => `row ${row}, ${width} × ${height}: ${what}`));
+      }
+    }
+    expect(found).toEqual([]);
+  });
+
+  it('has its needle whole on a tablet at its first row, where the piece begins above the foot', async () => {
+    await asRead({ width: 1180, height: 820 });
+    // whichever row was in hand
+    await atRow(page, knitter, 90);
+    await atRow(page, knitter, 1);
+    const below = () =>
+      page.evaluate(() => {
+        const needle = document.querySelector('.place-map .needle')?.getBoundingClientRect().bottom ?? 1e4;
+        return needle - (document.querySelector('.screen-foot')?.getBoundingClientRect().top ?? 0);
+      });
+    // what it lies on is drawn late; above the foot 16 px fade
+    await settled(page);
+    await expect.poll(below).toBeLessThan(-18);
   });
 });

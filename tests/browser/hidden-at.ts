@@ -10,6 +10,21 @@ export const hiddenAt = (page: Page, sizes: readonly number[]): Promise<string[]
       if (at) range.selectNodeContents(at);
       return new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size;
     };
+    /** Numbers of the row's words that stand on another line than what they count. */
+    const parted = (): string[] => {
+      const work = document.querySelector('.row-work');
+      const texts = document.createTreeWalker(work ?? document.body, NodeFilter.SHOW_TEXT);
+      const both: string[] = [];
+      for (let text = texts.nextNode(); text; text = texts.nextNode())
+        for (const { 0: words, index } of (text.nodeValue ?? '').matchAll(/\d\s\p{L}+/gu)) {
+          const range = document.createRange();
+          range.setStart(text, index);
+          range.setEnd(text, index + words.length);
+          if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1)
+            both.push(words);
+        }
+      return both;
+    };
     const found: string[] = [];
     for (const percent of percents) {
       document.documentElement.style.fontSize = `${percent}%`;
@@ -29,6 +44,7 @@ export const hiddenAt = (page: Page, sizes: readonly number[]): Promise<string[]
         found.push(`${at}: the words end at ${words.bottom.toFixed()} of ${under.toFixed()}`);
       if (count.top < top - 1 || count.bottom > bottom + 1)
         found.push(`${at}: the count ends at ${count.bottom.toFixed()} of ${bottom.toFixed()}`);
+      found.push(...parted().map((both) => `${at}: ‘${both}’ is parted by a line’s end`));
       if (count.height < 36) found.push(`${at}: the count is ${count.height.toFixed()} px high`);
     }
     document.documentElement.style.fontSize = '';

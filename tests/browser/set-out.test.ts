@@ -2,9 +2,11 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { plainHost } from './host-and-phone.ts';
+import { unseen } from './in-sight.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
 import { type Look, openSettings, wear } from './looks.ts';
-import { atRow } from './sights.ts';
+import { illSet } from './set-well.ts';
+import { atRow, sights } from './sights.ts';
 
 let phone: Phone;
 let page: Page;
@@ -190,5 +192,74 @@ describe('from right to left', () => {
       .locator('.notice-warning')
       .evaluate((it) => getComputedStyle(it).backgroundPositionX);
     expect(at.split(', ')[0]).toBe('100%');
+  });
+});
+
+describe('in large letters and long words', () => {
+  const germanLarge: Look = { ...twiceAsLarge, name: 'German, large', language: 'Deutsch' };
+
+  it('the way on at the end of a part is in sight', async () => {
+    await sights.find(({ name }) => name === 'end of a part')?.come(page, knitter);
+    for (const look of [
+      twiceAsLarge,
+      germanLarge,
+      { ...smallInGerman, name: 'small German at 150 %', text: 150 },
+      { ...smallInGerman, name: 'small at 150 %', text: 150, language: 'English' as const },
+      { ...onItsSide, name: 'side at 150 %', text: 150 },
+    ]) {
+      await wear(page, settings, look);
+      expect({ look: look.name, unseen: await unseen(page, '.part-end .button-main') }).toEqual({
+        look: look.name,
+        unseen: [],
+      });
+    }
+  });
+
+  it('no title and no key is broken within a word', async () => {
+    for (const [hash, there] of [
+      ['#/g/sample/making-up', '.screen-title h1'],
+      ['#/g/sample', '.group > summary'],
+    ] as const) {
+      await see(hash, there, germanLarge);
+      expect((await illSet(page)).broken).toEqual([]);
+    }
+  });
+});
+
+describe('on a tablet', () => {
+  const tablet: Look = { name: 'tablet', width: 1180, height: 820 };
+
+  it('what belongs side by side lies so and uses the width, in lines that are read with ease', async () => {
+    await wear(page, settings, tablet);
+    for (const [hash, there] of [
+      ['#/settings', '.settings-about'],
+      ['#/backup', '.backup .card'],
+      ['#/g/sample/pass-on', '.pass-on .qr'],
+      ['#/g/sample/record', '.record .card'],
+    ] as const) {
+      await knitter.open(hash);
+      await page.locator(there).first().waitFor();
+      const { used, columns, longest } = await page.evaluate(() => {
+        const all = [...document.querySelectorAll('.settings-group, .backup > *, .pass-on > *, .record > *')]
+          .map((it) => it.getBoundingClientRect())
+          .filter(({ width, height }) => width > 0 && height > 0);
+        const lefts = new Set(all.map(({ left }) => Math.round(left)));
+        const em = Number.parseFloat(getComputedStyle(document.body).fontSize);
+        const lines = [...document.querySelectorAll('.screen-main p')].map((it) => {
+          const range = document.createRange();
+          range.selectNodeContents(it);
+          return Math.max(0, ...[...range.getClientRects()].map(({ width }) => width)) / em;
+        });
+        return {
+          used: Math.max(...all.map(({ right }) => right)) - Math.min(...all.map(({ left }) => left)),
+          columns: lefts.size,
+          longest: Math.max(...lines),
+        };
+      });
+      expect({ hash, columns }).toEqual({ hash, columns: 2 });
+      expect(used, hash).toBeGreaterThan(0.75 * tablet.width);
+      // some 75 letters of half an em each
+      expect(longest, hash).toBeLessThan(38);
+    }
   });
 });

@@ -5,6 +5,7 @@ import { draft } from '../../src/knit/garment/draft.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { garmentToLink } from '../../src/store/share/link.ts';
 import type { Knitter } from './knitter.ts';
+import { readsMixed } from './reads-pattern.ts';
 import { sightsOfTheBox } from './sights-of-the-box.ts';
 
 /** A screen in one of its states, and how it is come to from the sight before. */
@@ -255,6 +256,7 @@ const beginnings: readonly Sight[] = [
     },
   },
   screenSight('pattern copied', 'read', '#/read', (page) => page.getByRole('textbox').first().waitFor()),
+  { name: 'pattern read', screen: 'read', come: (page) => readsMixed(page) },
   screenSight('new garment', 'newGarment', '#/new', (page) => page.locator('#edit-add').waitFor()),
   screenSight('edit garment', 'editGarment', '#/edit/sample', (page) => page.locator('#edit-add').waitFor()),
   {

@@ -56,22 +56,32 @@ describe('an edge as it is drawn', () => {
     expect(middleOf([...cap].reverse())).toEqual(middleOf(cap));
   });
 
-  it('has its sign where none stands yet, on its own line', () => {
-    const flat = (from: number, to: number) =>
+  const flat = (from: number, to: number) =>
+    [
       [
-        [
-          [from, 0],
-          [to, 0],
-        ],
-      ] as const;
-    const signs = signsApart([flat(0, 100), flat(40, 60), flat(0, 100)], 10);
-    expect(signs).toEqual([
-      [50, 0],
-      [42, 0],
-      [30, 0],
+        [from, 0],
+        [to, 0],
+      ],
+    ] as const;
+
+  it('has its sign where none stands yet, on its own line, the shortest in its middle', () => {
+    expect(signsApart([flat(0, 100), flat(40, 60), flat(0, 100)], 10)).toEqual([
+      { at: [30, 0] },
+      { at: [50, 0] },
+      { at: [70, 0] },
     ]);
-    const apart = (a: number, b: number) => Math.abs((signs[a]?.[0] ?? 0) - (signs[b]?.[0] ?? 0));
-    expect([apart(0, 2), apart(1, 2)].every((mm) => mm >= 10)).toBe(true);
+  });
+
+  it('has its sign beside it where others leave no room on it, within what is shown, and its own point is told', () => {
+    const crowd = Array.from({ length: 9 }, () => flat(48, 52));
+    const signs = signsApart(crowd, 10, ([, y]) => y <= 0);
+    const at = signs.map((sign) => sign?.at ?? [Number.NaN, 0]);
+    const gaps = at.flatMap((one, i) =>
+      at.slice(0, i).map((other) => Math.hypot(one[0] - other[0], one[1] - other[1])),
+    );
+    expect(Math.min(...gaps)).toBeGreaterThan(10 - 1e-5);
+    expect(at.every(([, y]) => y <= 0)).toBe(true);
+    expect(signs.filter((sign) => sign?.of?.[0] === 50)).toHaveLength(8);
   });
 
   it('is so much of a beginning or a top as is said, counted from the right edge', () => {

@@ -1,3 +1,4 @@
+import '../../ui/screen/columns.css';
 import './backup.css';
 import { useEffect, useState } from 'preact/hooks';
 import { backupState, makeBackup } from '../../app/backup/backup.ts';
@@ -28,13 +29,14 @@ import { OpenBackup } from './open-backup.tsx';
 /** Everything out in one file, and back in. */
 export default function BackupScreen() {
   useArrival(say('backup.title'));
+  const [isAsking, setAsking] = useState(false);
   const back = { href: hrefTo('workbasket'), label: say('backup.toWorkbasket') };
   return (
     <Screen title={say('backup.title')} back={back}>
-      <div class="backup">
-        <MakeBackup />
+      <div class="backup columns">
+        <MakeBackup isMain={!isAsking} />
         {canKeepUp() && <KeepUp />}
-        <OpenBackup />
+        <OpenBackup onAsk={setAsking} />
       </div>
     </Screen>
   );
@@ -46,7 +48,8 @@ type Made =
   | 'making'
   | undefined;
 
-function MakeBackup() {
+/** `isMain`: while a file asks her something, its answer is the page's main key instead. */
+function MakeBackup({ isMain }: { readonly isMain: boolean }) {
   const [state, setState] = useState<Awaited<ReturnType<typeof backupState>>>();
   const [made, setMade] = useState<Made>();
   const refresh = () => void backupState().then(setState);
@@ -67,7 +70,12 @@ function MakeBackup() {
     <Card label={say('backup.make')}>
       <p>{say('backup.what')}</p>
       {state && <p>{saysLast(state)}</p>}
-      <Button kind="main" icon="download" disabled={made === 'making'} onPress={() => void make()}>
+      <Button
+        kind={isMain ? 'main' : 'plain'}
+        icon="download"
+        disabled={made === 'making'}
+        onPress={() => void make()}
+      >
         {say(made === 'making' ? 'backup.making' : 'backup.make')}
       </Button>
       {made !== undefined && made !== 'making' && 'without' in made && made.without.length > 0 && (

@@ -30,7 +30,7 @@ type Step =
   | { readonly at: 'done' };
 
 /** Choose, look at what would change, decide; and the way back if it was wrong. */
-export function OpenBackup() {
+export function OpenBackup({ onAsk }: { readonly onAsk: (asks: boolean) => void }) {
   const [step, go] = useState<Step>({ at: 'choosing' });
   const input = useRef<HTMLInputElement>(null);
   const asked = useRef<HTMLDivElement>(null);
@@ -48,7 +48,10 @@ export function OpenBackup() {
     handed ? go({ at: 'handed', file }) : void open(file);
   useEffect(() => openedFiles(arrived), []);
   // what a file asks of her stands at the page's end: she is brought to it
-  useEffect(() => asked.current?.scrollIntoView(), [step.at]);
+  useEffect(() => {
+    asked.current?.scrollIntoView();
+    onAsk(step.at === 'handed' || step.at === 'deciding' || step.at === 'done');
+  }, [step.at]);
   const drop = (event: DragEvent) => {
     event.preventDefault();
     const [file] = event.dataTransfer?.files ?? [];

@@ -20,7 +20,8 @@ export interface RowCardProps {
 /** One row, to be read at arm's length: side and shaping, what to work, how many stitches after it. */
 export function RowCard({ part, row, id, onLegend }: RowCardProps) {
   const shapes = isShaping(row);
-  const work = ownWordsOf(part, row) ?? saysRow(row.steps);
+  // a number stays with what it counts
+  const work = (ownWordsOf(part, row) ?? saysRow(row.steps)).replace(/(\d) /g, '$1\xa0');
   const label = say('knitting.legend');
   const legend = useMemo(() => <IconButton icon="info" label={label} onPress={onLegend} />, [label]);
   const { chunks, longest } = chunksOf(work);
@@ -72,7 +73,7 @@ const lengthOf = (work: string): 'short' | 'medium' | 'long' =>
 function chunksOf(work: string): { readonly chunks: readonly string[]; readonly longest: number } {
   const chunks = work.split(/(?<=[,;]) /);
   const longest = Math.max(...chunks.map(({ length }) => length));
-  return { chunks, longest: Math.max(LEAST_LETTERS, Math.min(MOST_LETTERS, longest)) };
+  return { chunks, longest };
 }
 
 /** A stretch that is too long for a line is broken as any other text. */
@@ -81,8 +82,7 @@ const onOneLine = (chunk: string) => [
   ' ',
 ];
 
-/** A word of few letters is no larger than the count; a whole sentence no smaller for it. */
-const LEAST_LETTERS = 4;
+/** A whole sentence is no smaller for being one. */
 const MOST_LETTERS = 24;
 
 const saysRowOf = (part: PlannedPart, row: PlannedRow): string =>

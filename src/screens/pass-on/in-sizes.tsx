@@ -67,6 +67,14 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
   const [isBehind, setBehind] = useState(false);
   // what is worked out is shown only where nothing was chosen anew meanwhile
   const turn = useRef(0);
+  const there = useRef<HTMLElement>(null);
+  const [asked, setAsked] = useState(0);
+  // what she asked for may lie below the window: she is brought to it, and so is who hears it
+  useEffect(() => {
+    if (asked === 0) return;
+    there.current?.focus({ preventScroll: true });
+    there.current?.scrollIntoView();
+  }, [asked]);
   const { table, sizes } = set;
   const hers = set.people.map(({ name }) => name);
   const put = (by: Partial<SizeSet>): SizeSet => {
@@ -131,7 +139,7 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
             onChange={(now) => change({ people: people.filter(({ name }) => now.includes(name)) })}
           />
         )}
-        <Button kind="main" onPress={() => void work(set)}>
+        <Button kind="main" onPress={() => void work(set).then(() => setAsked(asked + 1))}>
           {say('draft.workOutSizes')}
         </Button>
         <LiveRegion text={told} />
@@ -139,7 +147,7 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
       </div>
       {drafted.length > 0 && (
         <>
-          <SizeTable drafted={drafted} />
+          <SizeTable drafted={drafted} there={there} />
           <Adjust
             set={set}
             drafted={drafted}

@@ -1,3 +1,4 @@
+import '../../ui/screen/columns.css';
 import './pass-on.css';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Collected, collectLink } from '../../app/garments/collect-link.ts';

@@ -15,7 +15,7 @@ export function OpenedLink({ passed }: { readonly passed: PassedOn }) {
     void readDesign(passed).then(setDesigned);
   }, [passed]);
   return (
-    <div class="pass-on">
+    <div class="pass-on pass-on-opened columns">
       <About garment={passed} />
       {designed === 'none' && <InGauge garment={passed} />}
       {typeof designed === 'object' && <Fit passed={passed} designed={designed} />}

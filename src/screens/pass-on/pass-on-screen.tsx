@@ -1,3 +1,4 @@
+import '../../ui/screen/columns.css';
 import './pass-on.css';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
@@ -91,7 +92,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
     tell(say('passOn.fileSaved'));
   };
   return (
-    <div class="pass-on">
+    <div class="pass-on pass-on-whole columns">
       <p>{say('passOn.what')}</p>
       <Card>
         <TextField

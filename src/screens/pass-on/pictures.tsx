@@ -3,13 +3,13 @@ import type { SeamKind } from '../../knit/written/picture-words.ts';
 import type { SaysLength } from '../../knit/written/says-length.ts';
 import type { WorkedSize } from '../../knit/written/work-size.ts';
 import type { WrittenWords } from '../../knit/written/written-words.ts';
-import { clothPath, type Point, polyline } from '../../ui/panel-map/paths.ts';
+import { clothPath, polyline } from '../../ui/panel-map/paths.ts';
 import { Schematic } from '../../ui/print/schematic.tsx';
 import { drawn } from '../making-up/draw-together.ts';
 import { boundsOf, type LaidPiece } from '../making-up/lay-garment.ts';
 import { glued } from './glued.ts';
 import { schematicOf } from './schematic-lines.ts';
-import { signsApart } from './signs-apart.ts';
+import { type SignPlace, signsApart } from './signs-apart.ts';
 
 interface Props {
   /** the first is drawn */
@@ -61,16 +61,18 @@ function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: 
   const steps = size.steps.filter(({ id }) => edges.some(({ step }) => step === id));
   if (laid.length === 0 || steps.length === 0) return null;
   const letter = bare.width / 25;
-  const places = signsApart(
-    edges.map(({ runs }) => runs),
-    1.5 * letter,
-  );
   const view = {
     x: bare.x - letter,
     y: bare.y - letter,
     width: bare.width + 2 * letter,
     height: bare.height + 3 * letter,
   };
+  const isIn = (at: number, from: number, size: number) => at > from + letter && at < from + size - letter;
+  const places = signsApart(
+    edges.map(({ runs }) => runs),
+    1.5 * letter,
+    ([x, y]) => isIn(x, view.x, view.width) && isIn(y, view.y, view.height),
+  );
   return (
     <section>
       <h3>{words.pictures.assembly}</h3>
@@ -95,7 +97,7 @@ function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: 
           {edges.map(({ step }, i) => (
             <StepNumber
               key={i}
-              at={places[i]}
+              place={places[i]}
               n={steps.findIndex(({ id }) => id === step) + 1}
               letter={letter}
             />
@@ -114,17 +116,19 @@ function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: 
 }
 
 function StepNumber({
-  at,
+  place,
   n,
   letter,
 }: {
-  readonly at: Point | undefined;
+  readonly place: SignPlace | undefined;
   readonly n: number;
   readonly letter: number;
 }) {
-  if (!at || n === 0) return null;
+  if (!place || n === 0) return null;
+  const { at, of } = place;
   return (
     <>
+      {of && <path class="picture-leader" d={polyline([of, at])} />}
       <circle class="picture-number" cx={at[0]} cy={at[1]} r={0.7 * letter} />
       <text x={at[0]} y={at[1] + 0.35 * letter} text-anchor="middle">
         {n}

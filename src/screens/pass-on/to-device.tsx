@@ -27,7 +27,7 @@ export function ToDevice({ view: { garment } }: { readonly view: GarmentView }) 
   };
   const show = async () => setShows((await CodeRun.fetch()) ? 'codes' : 'not there');
   return (
-    <div class="pass-on">
+    <div class="pass-on columns">
       <p>{say('passOn.toDeviceWhat')}</p>
       {told !== undefined && 'faults' in told && (
         <Notice kind="fault" title={told.faults.map(saysFault).join(' ')} live />

@@ -45,28 +45,32 @@ function WholeRecord({ view }: { readonly view: GarmentView }) {
   const waiting = makes.filter(({ make }) => !isBegun(make));
   return (
     <div class="record">
-      {makes
-        .filter(({ make }) => isBegun(make))
-        .map(({ piece, make }) => (
-          <MakeCard
-            key={`${piece.id} ${make.make}`}
-            piece={piece}
-            make={make}
-            garment={view.garment}
-            entries={entries}
-          />
-        ))}
-      {waiting.length > 0 && (
-        <p>
-          {say('record.waiting', {
-            list: saysList(
-              waiting.map(({ piece, make }) => saysMake(piece.name, '', make.make, piece.recipe)),
-            ),
-          })}
-        </p>
-      )}
-      <Again view={view} />
-      <DesignAgain design={view.garment.design} />
+      <div class="record-made">
+        {makes
+          .filter(({ make }) => isBegun(make))
+          .map(({ piece, make }) => (
+            <MakeCard
+              key={`${piece.id} ${make.make}`}
+              piece={piece}
+              make={make}
+              garment={view.garment}
+              entries={entries}
+            />
+          ))}
+      </div>
+      <div class="record-more">
+        {waiting.length > 0 && (
+          <p>
+            {say('record.waiting', {
+              list: saysList(
+                waiting.map(({ piece, make }) => saysMake(piece.name, '', make.make, piece.recipe)),
+              ),
+            })}
+          </p>
+        )}
+        <Again view={view} />
+        <DesignAgain design={view.garment.design} />
+      </div>
     </div>
   );
 }

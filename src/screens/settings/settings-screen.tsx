@@ -1,3 +1,4 @@
+import '../../ui/screen/columns.css';
 import './settings.css';
 import type { ComponentChildren } from 'preact';
 import { hrefTo } from '../../app/routes.ts';
@@ -32,23 +33,25 @@ export default function SettingsScreen() {
           {saysFault(fault)}
         </Notice>
       )}
-      <InTurn atOnce={2}>
-        <Group title={say('settings.safe')}>
-          <Keeping />
-        </Group>
-        <Group title={say('settings.words')}>
-          <WordChoices />
-        </Group>
-        <Group title={say('settings.look')}>
-          <LookChoices />
-        </Group>
-        <Group title={say('settings.while')}>
-          <KnittingSwitches />
-        </Group>
-        <Group title={say('settings.about')}>
-          <About />
-        </Group>
-      </InTurn>
+      <div class="settings columns">
+        <InTurn atOnce={2}>
+          <Group title={say('settings.safe')}>
+            <Keeping />
+          </Group>
+          <Group title={say('settings.words')}>
+            <WordChoices />
+          </Group>
+          <Group title={say('settings.look')}>
+            <LookChoices />
+          </Group>
+          <Group title={say('settings.while')}>
+            <KnittingSwitches />
+          </Group>
+          <Group title={say('settings.about')}>
+            <About />
+          </Group>
+        </InTurn>
+      </div>
     </Screen>
   );
 }
