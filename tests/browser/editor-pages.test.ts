@@ -9,7 +9,7 @@ const at = hostAndPhone();
 async function openNew(size: keyof typeof phones): Promise<Page> {
   const phone = await at.open({ size });
   await phone.page.goto(`${at.url}#/new`);
-  await phone.page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
+  await phone.page.getByLabel('Stitches in 4 in').waitFor();
   return phone.page;
 }
 
@@ -18,8 +18,8 @@ describe('the pages of a garment by its numbers', () => {
     'every page is whole and readable on the %s phone',
     async (size) => {
       const page = await openNew(size);
-      await type(page, 'Stitches in 10 cm (4 in)', '22');
-      await type(page, 'Rows in 10 cm (4 in)', '30');
+      await type(page, 'Stitches in 4 in', '22');
+      await type(page, 'Rows in 4 in', '30');
       await page.getByText('Yarn and notes').tap();
       for (const name of ['A back', 'A front with a V', 'A sleeve', 'A neckband']) {
         await page.getByRole('button', { name, exact: true }).tap();
@@ -51,7 +51,7 @@ describe('the pages of a garment by its numbers', () => {
       await page.getByRole('heading', { name: 'Not saved yet' }).waitFor();
       await shot(page, 'workbasket');
       await page.getByRole('link', { name: /A garment without a name/ }).tap();
-      await page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
+      await page.getByLabel('Stitches in 4 in').waitFor();
       await expect.poll(() => page.locator('.edit-piece-link').count()).toBe(4);
     },
     120_000,

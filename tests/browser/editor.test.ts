@@ -28,7 +28,7 @@ const rib = { name: 'Rib', rows: '10', fabric: 'rib, 1 by 1', needle: '3.5' } as
 async function openNew(size: keyof typeof phones): Promise<Page> {
   const phone = await at.open({ size });
   await phone.page.goto(`${at.url}#/new`);
-  await phone.page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
+  await phone.page.getByLabel('Stitches in 4 in').waitFor();
   return phone.page;
 }
 
@@ -41,8 +41,8 @@ describe('a garment by its numbers', () => {
   it('is typed whole, its counts in sight all the while, a fault mended, a reload survived, and is knitted', async () => {
     const page = await openNew('common');
     await type(page, 'Name', 'Small vest with sleeves');
-    await type(page, 'Stitches in 10 cm (4 in)', '20');
-    await type(page, 'Rows in 10 cm (4 in)', '28');
+    await type(page, 'Stitches in 4 in', '20');
+    await type(page, 'Rows in 4 in', '28');
 
     // back
     await addEmptyPiece(page, 'Back');
@@ -248,8 +248,8 @@ describe('a garment by its numbers', () => {
   it('what is not ready is kept: the rest is saved, and the draft goes on beside it', async () => {
     const page = await openNew('small');
     await type(page, 'Name', 'Half a vest');
-    await type(page, 'Stitches in 10 cm (4 in)', '22');
-    await type(page, 'Rows in 10 cm (4 in)', '30');
+    await type(page, 'Stitches in 4 in', '22');
+    await type(page, 'Rows in 4 in', '30');
     await page.getByRole('button', { name: 'A back', exact: true }).tap();
     await addEmptyPiece(page, 'Pocket');
     await typeStart(page, 0, '30');

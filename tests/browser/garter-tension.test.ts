@@ -41,8 +41,8 @@ const strip = (name: string) =>
     ],
   }) as const;
 
-/** 114 / 22 × 10 cm are 51.8 cm and 232 / 40 × 10 cm are 58.0 cm: 20.4 and 22.8 inches, to the quarter. */
-const BLOCKED = /^20½\sin at its widest, 22¾\sin high/;
+/** 114 / 22 × 4 in are 20.7 inches and 232 / 40 × 4 in are 23.2, to the quarter. */
+const BLOCKED = /^20¾\sin at its widest, 23¼\sin high/;
 
 describe('a tension counted in garter stitch', () => {
   for (const size of walkedOn('small')) {
@@ -53,8 +53,8 @@ describe('a tension counted in garter stitch', () => {
       await page.getByLabel('Measured in').selectOption({ label: 'garter stitch' });
       await type(page, 'Name', 'Garter pullover');
       await chooseNeedle(page, '3.5');
-      await type(page, 'Stitches in 10 cm (4 in)', '22');
-      await type(page, 'Rows in 10 cm (4 in)', '40');
+      await type(page, 'Stitches in 4 in', '22');
+      await type(page, 'Rows in 4 in', '40');
       for (const name of ['Back', 'Front']) {
         await addEmptyPiece(page, name);
         await typeStart(page, 0, '114');

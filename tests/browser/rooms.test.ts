@@ -287,8 +287,8 @@ describe('a screen of 1280 × 800, once something is typed', () => {
     await newWindow();
     await page.setViewportSize({ width: 1280, height: 800 });
     await knitter.open('#/new');
-    await page.getByLabel('Stitches in 10 cm (4 in)').fill('20');
-    await page.getByLabel('Rows in 10 cm (4 in)').fill('28');
+    await page.getByLabel('Stitches in 4 in').fill('20');
+    await page.getByLabel('Rows in 4 in').fill('28');
     const width = page.getByLabel('Width, in', { exact: true });
     await width.fill('20');
     await page.locator('.edit-sketch-svg').first().waitFor();

@@ -44,10 +44,7 @@ const words = (page: Page) =>
     const read = `${document.body.innerText} ${labels.join(' ')}`;
     // what is said aloud is always in full words
     const aloud = [...document.querySelectorAll('[role="status"]')].map((it) => it.textContent ?? '');
-    return aloud
-      .reduce((text, said) => text.replaceAll(said.trim(), ''), read)
-      .replaceAll('\u00a0', ' ')
-      .replaceAll('10 cm (4 in)', '');
+    return aloud.reduce((text, said) => text.replaceAll(said.trim(), ''), read).replaceAll('\u00a0', ' ');
   });
 
 async function choose(page: Page, settings: Page, choices: readonly string[]): Promise<void> {

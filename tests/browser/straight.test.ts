@@ -69,7 +69,7 @@ function stroke(way: number): void {
 async function openNew(size: 'small' | 'common' = 'common'): Promise<Page> {
   phone = await openPhone({ size, worker: false });
   await phone.page.goto(`${host.url}#/new`);
-  await phone.page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
+  await phone.page.getByLabel('Stitches in 4 in').waitFor();
   return phone.page;
 }
 
@@ -78,16 +78,16 @@ describe('a garment of straight panels by its numbers', () => {
     const page = await openNew();
     const her = hand(page);
     await her.type('Name', 'Boat neck');
-    await her.type('Stitches in 10 cm (4 in)', '20');
-    await her.type('Rows in 10 cm (4 in)', '28');
+    await her.type('Stitches in 4 in', '20');
+    await her.type('Rows in 4 in', '28');
     await her.type('Width, in', '20');
     await her.press('Make back, front and sleeves');
     await her.press('Save');
     await page.getByRole('heading', { name: 'Boat neck', level: 1 }).waitFor();
     await page.locator('a[href*="#/k/"]').first().tap();
     await page.getByRole('button', { name: 'Row done' }).waitFor();
-    // 20 in are 50.8 cm: 101.6 at 20 stitches to 10 cm, made even
-    await page.getByText('Cast on 102').first().waitFor();
+    // 20 in at 20 stitches to 4 in
+    await page.getByText('Cast on 100').first().waitFor();
     expect(her.taps() + 1).toBeLessThanOrEqual(10);
     expect(her.scrolls()).toBeLessThanOrEqual(6);
     console.log(`a back on the needles: ${her.taps() + 1} taps, ${her.scrolls()} strokes`);
@@ -98,16 +98,16 @@ describe('a garment of straight panels by its numbers', () => {
     const page = await openNew('small');
     const her = hand(page);
     await her.type('Name', 'V neck');
-    await her.type('Stitches in 10 cm (4 in)', '20');
-    await her.type('Rows in 10 cm (4 in)', '28');
+    await her.type('Stitches in 4 in', '20');
+    await her.type('Rows in 4 in', '28');
     await her.press('V neck', 'radio');
-    await her.type('Width, stitches', '127');
-    // 127 stitches are 63.5 cm
+    await her.type('Width, stitches', '125');
+    // 125 stitches, 5 to the inch
     await expect.poll(() => page.getByLabel('Width, in', { exact: true }).inputValue()).toBe('25');
     await her.type('Width, stitches', '110');
     await her.type('Length, in', '25');
-    // 63.5 cm are 177.8 rows, made even
-    await expect.poll(() => page.getByLabel('Length, rows', { exact: true }).inputValue()).toBe('178');
+    // 25 in are 175 rows, made even
+    await expect.poll(() => page.getByLabel('Length, rows', { exact: true }).inputValue()).toBe('174');
     await her.type('Border, rows', '12');
     await her.type('Neck width, stitches', '43');
     await her.type('Neck depth, in', '8');
@@ -139,8 +139,8 @@ describe('a garment of straight panels by its numbers', () => {
   it('says why figures do not go together, and goes on with what was typed after a reload', async () => {
     const page = await openNew('small');
     const her = hand(page);
-    await her.type('Stitches in 10 cm (4 in)', '20');
-    await her.type('Rows in 10 cm (4 in)', '28');
+    await her.type('Stitches in 4 in', '20');
+    await her.type('Rows in 4 in', '28');
     await her.press('V neck', 'radio');
     await her.type('Width, stitches', '111');
     await page

@@ -18,12 +18,16 @@ const PATIENCE_MS = 10_000;
 
 const pathOf = ({ name }: Sight) => `${folder}/${name.replaceAll(' ', '-')}.yml`;
 
+const MONTH =
+  '(?:Jan(?:uary)?|Feb(?:ruary)?|Mar(?:ch)?|Apr(?:il)?|May|June?|July?|Aug(?:ust)?|Sept?(?:ember)?|Oct(?:ober)?|Nov(?:ember)?|Dec(?:ember)?)\\b\\.?';
+
 /** What hangs on the day, the hour and how long the test took. */
 const passing: readonly (readonly [RegExp, string])[] = [
   [/\bjust now\b|\b[\d.,]+ (?:seconds?|minutes?) ago\b/g, '(while) ago'],
   [/\b\d{1,2}:\d\d(?: ?[ap]\.?m\.?)?/gi, '(time)'],
+  // a month with its day: 'Decreased 12' is none, nor is 'Dec 12 sts'
   [
-    /\b(?:\d{1,2} )?(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sept?|Oct|Nov|Dec)[a-z]*\.?(?: \d{1,2})?(?:, \d{4}| \d{4})?\b/g,
+    new RegExp(`\\b(?:\\d{1,2} ${MONTH}(?: \\d{4})?|${MONTH} \\d{1,2}(?:,? \\d{4})?)\\b(?! st)`, 'g'),
     '(day)',
   ],
   [/\b\d{1,2}\/\d{1,2}\/\d{2,4}\b/g, '(day)'],

@@ -6,8 +6,10 @@ import { NeedleField } from '../../ui/field/needle-field.tsx';
 import { readNumber } from '../../ui/field/read-number.ts';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysFabric } from '../../words/craft.ts';
+import { gaugeSpanMm, saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { Guesses } from '../guesses.tsx';
+import { GaugeCount } from './gauge-count.tsx';
 import { saysGarmentFault } from './says-here.ts';
 import { TypedNumber } from './typed-number.tsx';
 
@@ -15,6 +17,7 @@ import { TypedNumber } from './typed-number.tsx';
 export function GaugeFields({ form }: { readonly form: GarmentForm }) {
   const faults = garmentFaults.value;
   const { gauge } = form;
+  const length = saysLength(gaugeSpanMm());
   const count = (field: 'stitches' | 'rows') => (typed: string) =>
     change((old) => withGauge(old, { ...old.gauge, [field]: typed }), field, `gauge ${field}`);
   const typeNeedle = (typed: string) => change((old) => withNeedle(old, typed), 'needle', 'garment needle');
@@ -51,17 +54,15 @@ export function GaugeFields({ form }: { readonly form: GarmentForm }) {
         />
       </NeedleField>
       <div class="edit-pair">
-        <TypedNumber
-          label={say('editor.gaugeStitches')}
+        <GaugeCount
+          label={say('editor.gaugeStitches', { length })}
           typed={gauge.stitches}
-          decimals
           error={saysGarmentFault(faults, 'gauge stitches')}
           onTyped={count('stitches')}
         />
-        <TypedNumber
-          label={say('editor.gaugeRows')}
+        <GaugeCount
+          label={say('editor.gaugeRows', { length })}
           typed={gauge.rows}
-          decimals
           error={saysGarmentFault(faults, 'gauge rows')}
           onTyped={count('rows')}
         />
