@@ -14,7 +14,7 @@ export const readEvenly = (
 ): Statement | undefined =>
   attempt(c, () => {
     takes(c, 'spaced', 'as');
-    const evenly = takeAnyPhrase(c, 'evenly', 'even', 'at even intervals', 'at equal intervals');
+    const evenly = takeAnyPhrase(c, 'evenly|even', 'at even|equal intervals');
     if (evenly) takeAnyPhrase(c, 'spaced', 'as possible');
     const over = readOver(c);
     const row = readRowRef(c);
@@ -51,13 +51,7 @@ const readRowRef = (c: Cursor): 'next' | 'last' | 'unsaid' | undefined =>
     const next = !last && (takes(c, 'next', 'foll') || takeFirst(c));
     if (!last && !next) takes(c, 'this');
     if (takePhrase(c, 'ws|rs|p|k row') || takes(c, 'row')) {
-      takeAnyPhrase(
-        c,
-        'of rib patt',
-        'of garter st',
-        'of rib|border|garter|band|welt|cuff',
-        'of the rib|border',
-      );
+      takeAnyPhrase(c, 'of rib|garter patt|st', 'of the? rib|border|garter|band|welt|cuff');
       return last ? 'last' : next ? 'next' : 'unsaid';
     }
   });

@@ -19,21 +19,10 @@ import { counted, type ReadItem, readOfNext } from './plain.ts';
 /** After a word for yarn over: once unless said. */
 export function readOver(c: Cursor): ReadItem | undefined {
   const doubled = takes(c, 'dbl');
-  if (
-    !takeAnyPhrase(
-      c,
-      'yarn over|fwd|rnd',
-      'wool fwd|rnd|over',
-      'wl fwd',
-      'wl rd',
-      'w fwd',
-      'y o',
-      'yo|o|over',
-    )
-  ) {
+  if (!takeAnyPhrase(c, 'yarn|wool|wl|w over|fwd|rnd', 'wl rd', 'y o', 'yo|o|over')) {
     return undefined;
   }
-  takeAnyPhrase(c, 'needle', 'n', 'the needle', 'on needle');
+  takePhrase(c, 'on? the? needle|n');
   if (doubled || takes(c, 'twice')) return counted('yo twice', 1);
   if (takes(c, 'once')) return counted('yo', 1);
   const n = attempt(c, () => {
@@ -47,7 +36,7 @@ export function readOver(c: Cursor): ReadItem | undefined {
 /** After 'm' or 'make': 'm1', 'm1l', 'make 1 purlwise', or a bobble. */
 export function readMake(c: Cursor): ReadItem | undefined {
   c.at += 1;
-  if (takeAnyPhrase(c, 'bobble', 'a bobble')) return counted('mb', 1);
+  if (takePhrase(c, 'a? bobble')) return counted('mb', 1);
   takes(c, 'a');
   const n = takeWhole(c);
   if (n === undefined) return undefined;
@@ -56,10 +45,10 @@ export function readMake(c: Cursor): ReadItem | undefined {
 }
 
 function leanOf(c: Cursor): StitchName {
-  if (takeAnyPhrase(c, 'left leaning', 'left', 'l', '- l')) return 'm1l';
-  if (takeAnyPhrase(c, 'right leaning', 'right', 'r', '- r')) return 'm1r';
-  if (takeAnyPhrase(c, 'p', 'pwise', '- p')) return 'm1p';
-  takeAnyPhrase(c, 'k', 'kwise', 'a', 'z', 't', 'tbl', '- k');
+  if (takePhrase(c, '-? left|l leaning?')) return 'm1l';
+  if (takePhrase(c, '-? right|r leaning?')) return 'm1r';
+  if (takePhrase(c, '-? p|pwise')) return 'm1p';
+  takePhrase(c, '-? k|kwise|a|z|t|tbl');
   return 'm1';
 }
 
@@ -124,9 +113,8 @@ export function readDecrease(c: Cursor): ReadItem | undefined {
 }
 
 const EVENLY = [
-  'evenly',
+  'spaced? evenly',
   'even',
-  'spaced evenly',
   'at even|equal intervals',
   'at center|middle of row',
   'at center|middle',
@@ -147,7 +135,7 @@ const readEvenly = (c: Cursor, change: number): ReadItem | undefined =>
     const over = readOverStitches(c);
     if (over !== undefined) return { item: { is: 'evenly', change, over } };
     readGoal(c);
-    takeAnyPhrase(c, 'across|along? row', 'in|on this? row');
+    takePhrase(c, 'across|along|in|on? this? row');
     const to = attempt(c, () => {
       const n = takes(c, 'to') ? takeWhole(c) : undefined;
       return takeSts(c) ? n : undefined;

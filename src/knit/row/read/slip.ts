@@ -120,7 +120,7 @@ const readPassedOver = (c: Cursor): StitchName | undefined =>
     takeSts(c);
     gap(c);
     if (!takeAnyPhrase(c, ...PSSO)) return undefined;
-    takeAnyPhrase(c, 'k st', 'the k st', 'k 2 tog', 'them', 'both sts');
+    takeAnyPhrase(c, 'the? k st', 'k 2 tog', 'them', 'both sts');
     return passedOver(slipped, purl, n, tog);
   });
 

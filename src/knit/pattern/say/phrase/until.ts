@@ -137,15 +137,7 @@ const readCountEnd = (c: Cursor): Until | undefined =>
     if (n !== undefined) {
       takes(c, 'more');
       if (takes(c, 'rows', 'row') && !sees(c, 'less', 'fewer', 'shorter')) {
-        takeAnyPhrase(
-          c,
-          'in all have been worked|completed|knitted|done|made',
-          'have been worked|completed|knitted|done|made',
-          'are worked|completed|done|made',
-          'in all',
-          'worked',
-          'completed',
-        );
+        takeAnyPhrase(c, 'in? all? have|are? been? worked|completed|knitted|done|made', 'in all');
         const from = readFrom(c);
         return { is: 'rows in all', n, from: from ?? 'start' };
       }
