@@ -174,6 +174,16 @@ export const chunks: readonly Chunk[] = [
       { name: `${WHEN_WANTED}publishing-${language}`, of: passed },
     ];
   }),
+  // what every other screen comes by, and the frame of the page for whose rest most is fetched: painted before that comes
+  {
+    name: 'other-screens',
+    of: [
+      'src/screens/other-screens.ts',
+      'src/words/says-fault.ts',
+      ...['draft/draft-screen.tsx', 'draft/fold.tsx', 'not-fetched.tsx'].map((name) => `src/screens/${name}`),
+      'src/ui/group/group.tsx',
+    ],
+  },
   // what several screens share is fetched once, with the first of them, instead of in crumbs
   {
     name: 'parts',
@@ -242,7 +252,6 @@ export const chunks: readonly Chunk[] = [
     name: 'beside-box',
     of: ['beside/beside', 'box/frame-factory', 'place/rows-together'].map((name) => `src/store/${name}.ts`),
   },
-  { name: 'other-screens', of: ['src/screens/other-screens.ts', 'src/words/says-fault.ts'] },
   { name: 'later', of: ['src/app/start/later.ts', 'src/app/device/all.ts'] },
 ];
 

@@ -1,97 +1,65 @@
 import './draft.css';
+import { signal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
-import {
-  beginAnew,
-  change,
-  drafted,
-  form,
-  openDesign,
-  startAgain,
-  unread,
-} from '../../app/drafts/design/designer.ts';
 import { hrefTo } from '../../app/routes.ts';
-import { InTurn } from '../../pace/in-turn.tsx';
-import { TextField } from '../../ui/field/text-field.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
-import { StartAgain } from '../start-again.tsx';
-import { Opening } from '../unread.tsx';
-import { DraftFoot } from './draft-foot.tsx';
-import { Edges } from './edges.tsx';
-import { PageStands } from './fold.tsx';
-import { Measures } from './measures.tsx';
-import { Schematic } from './schematic.tsx';
-import { See } from './see.tsx';
-import { Shape } from './shape.tsx';
-import { Sizes } from './sizes.tsx';
-import { Swatches } from './swatches.tsx';
-import { Worked } from './worked.tsx';
+import { NotFetched } from '../not-fetched.tsx';
+import type * as DraftPage from './draft-page.tsx';
+import { Fold } from './fold.tsx';
+
+/** What drafts is most of what this page fetches: the page is painted first. 'failed': a first visit was cut off. */
+const rest = signal<typeof DraftPage | 'failed' | undefined>(undefined);
+
+async function open(): Promise<void> {
+  const found = await import('./draft-page.tsx').catch(() => 'failed' as const);
+  rest.value = found;
+  if (found !== 'failed') await found.openDesign();
+}
 
 /**
  * From measures and a swatch to a garment: it is drawn, and shaped on its drawing; the garment small at the foot. What the
- * draft is not asked for stands at once, then the drawing, then what it is shaped by.
+ * page says of itself stands at once, then what the design is from, then the drawing, then what it is shaped by.
  */
 export default function DraftScreen() {
-  useEffect(() => void openDesign(), []);
-  const [open, setOpen] = useState<ReadonlySet<string>>(new Set());
-  const toggle = (edge: string, isOpen: boolean) =>
-    setOpen((old) => new Set([...[...old].filter((one) => one !== edge), ...(isOpen ? [edge] : [])]));
-  const now = form.value;
+  // an effect comes when the frame is painted
+  useEffect(() => void open(), []);
   const title = say('draft.title');
-  useArrival(title, now !== undefined);
   const back = { href: hrefTo('workbasket'), label: say('draft.backToBasket') };
-  if (now === undefined) {
+  const [edges, setEdges] = useState<ReadonlySet<string>>(new Set());
+  const toggle = (edge: string, isOpen: boolean) =>
+    setEdges((old) => new Set([...[...old].filter((one) => one !== edge), ...(isOpen ? [edge] : [])]));
+  const page = rest.value === 'failed' ? undefined : rest.value;
+  const form = page?.form.value;
+  const fault = form || page?.fault();
+  useArrival(title, form !== undefined || rest.value === 'failed');
+  if (rest.value === 'failed') return <NotFetched title={title} back={back} />;
+  if (page && !form && fault) {
     return (
       <Screen title={title} back={back}>
-        <Opening
-          unread={unread.value}
-          opening={say('draft.opening')}
-          beginAnew={say('draft.beginAnew')}
-          onAnew={beginAnew}
-        />
+        <page.Unread />
       </Screen>
     );
   }
-  const made = drafted.value;
+  const made = form && page?.drafted.value;
   return (
-    <Screen title={title} back={back} foot={foot}>
+    <Screen title={title} back={back} foot={form && page?.foot}>
       <div class="draft-steps">
-        <Measures />
-        <Swatches />
+        <Fold title={say('draft.measures')} says={form && page?.saysWhose(form)}>
+          {page && form && <page.Measures form={form} />}
+        </Fold>
+        <Fold title={say('draft.swatch')} says={form && page?.saysSwatch(form)}>
+          {page && form && <page.Swatches form={form} />}
+        </Fold>
       </div>
-      {made?.ok !== false && <Schematic draft={made?.value} open={open} />}
-      {made && (
-        <InTurn atOnce={0}>
-          <Edges onToggle={toggle} />
-          <Shape />
-          <div class="draft-folds">
-            <Worked />
-            <See />
-            <Sizes />
-          </div>
-          <TextField
-            label={say('draft.name')}
-            value={now.name}
-            onInput={(name) => change((old) => ({ ...old, name }))}
-          />
-          <div class="draft-end">
-            <p class="quiet">{say('draft.kept')}</p>
-            <StartAgain words="draft" onAgain={startAgain} />
-          </div>
-          <PageStands />
-        </InTurn>
+      {made?.ok !== false && (
+        <div class="draft-drawings">
+          <p class="quiet">{say('draft.touch')}</p>
+          {page && form ? <page.Schematic draft={made?.value} open={edges} /> : say('draft.opening')}
+        </div>
       )}
+      {page && made && <page.Shaping onToggle={toggle} />}
     </Screen>
   );
 }
-
-/** Not before there is a draft: it says what that is. */
-const Foot = () =>
-  drafted.value && (
-    <InTurn atOnce={0}>
-      <DraftFoot />
-    </InTurn>
-  );
-
-const foot = <Foot />;

@@ -7,6 +7,7 @@ import {
   people,
   setMeasure,
 } from '../../app/drafts/design/designer.ts';
+import type { DesignForm } from '../../app/drafts/design/form.ts';
 import { type BodyTable, bodyOfSize, bodyTableNames, bodyTables } from '../../knit/garment/bodies.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
@@ -15,16 +16,11 @@ import { say } from '../../words/say.ts';
 import { bodyMeasures } from '../body-measures.ts';
 import { LengthField } from './at-field.tsx';
 import { BodyFigure } from './body-figure.tsx';
-import { Fold } from './fold.tsx';
 
-/** Whose measures, and each of them to type over. */
-export function Measures() {
-  const now = form.value;
-  if (!now) return null;
-  const { person, body } = now;
-  const whose = personSays(person);
+/** Whose measures, and each of them to type over: what lies in the fold. */
+export function Measures({ form: { body } }: { readonly form: DesignForm }) {
   return (
-    <Fold title={say('draft.measures')} says={whose}>
+    <>
       <Whose />
       <div class="draft-mores">
         <details class="draft-more">
@@ -50,13 +46,12 @@ export function Measures() {
           <KeepPerson />
         </details>
       </div>
-    </Fold>
+    </>
   );
 }
 
-type Person = NonNullable<typeof form.value>['person'];
-
-function personSays({ name, table, size }: Person): string {
+/** Beside the fold's name. */
+export function saysWhose({ person: { name, table, size } }: DesignForm): string {
   if (name) return name;
   return table && size
     ? say('draft.fromTable', { table: say(`draft.${table}`), size })

@@ -36,13 +36,12 @@ export function Schematic({ draft, open }: SchematicProps) {
     [draft, room, speech.value],
   );
   return (
-    <div class="draft-drawings">
-      <p class="quiet">{say('draft.touch')}</p>
+    <>
       <div class="draft-frame" ref={frame}>
         {drawing && <Drawn drawing={drawing} open={open} />}
       </div>
       {drawing && drawing.garment.openings.length > 0 && <p class="quiet">{say('draft.opens')}</p>}
-    </div>
+    </>
   );
 }
 

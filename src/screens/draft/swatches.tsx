@@ -1,5 +1,5 @@
-import { change, design, drafted, form } from '../../app/drafts/design/designer.ts';
-import { readSwatch, type SwatchForm, usualSwatch } from '../../app/drafts/design/form.ts';
+import { change, design, drafted } from '../../app/drafts/design/designer.ts';
+import { type DesignForm, readSwatch, type SwatchForm, usualSwatch } from '../../app/drafts/design/form.ts';
 import { type FabricName, fabricNames } from '../../knit/fabric.ts';
 import { factsOf } from '../../knit/fabric-facts.ts';
 import { gaugeOfSwatch } from '../../knit/garment/gauges.ts';
@@ -15,7 +15,6 @@ import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { FaultAt } from './at-field.tsx';
 import { Count, Measure } from './counted.tsx';
-import { Fold } from './fold.tsx';
 import { faultAt } from './troubles.ts';
 
 /** Fabrics that a panel is worked in without a repeat to mind. */
@@ -26,14 +25,10 @@ const panelFabrics = [
   'moss',
 ] as const satisfies readonly FabricName[];
 
-export function Swatches() {
-  const now = form.value;
-  if (!now) return null;
-  const main = now.swatches.find((swatch) => swatch.fabric === now.fabric);
-  const known = main && readSwatch(main);
-  const says = known && saysGauge(known, 'draft.swatchSays');
+/** What lies in the fold. */
+export function Swatches({ form: now }: { readonly form: DesignForm }) {
   return (
-    <Fold title={say('draft.swatch')} says={says}>
+    <>
       <p class="quiet">{say('draft.swatchHint')}</p>
       <SelectField
         label={say('draft.panelFabric')}
@@ -45,8 +40,15 @@ export function Swatches() {
         <SwatchFields key={swatch.fabric} swatch={swatch} isMain={swatch.fabric === now.fabric} />
       ))}
       <Assumed />
-    </Fold>
+    </>
   );
+}
+
+/** Beside the fold's name; nothing where the swatch can be none. */
+export function saysSwatch({ swatches, fabric }: DesignForm): string | undefined {
+  const main = swatches.find((swatch) => swatch.fabric === fabric);
+  const known = main && readSwatch(main);
+  return known && saysGauge(known, 'draft.swatchSays');
 }
 
 const saysGauge = (
