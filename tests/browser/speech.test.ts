@@ -22,13 +22,14 @@ const speeches = [
   },
 ] as const;
 
-/** The settings name both; what she typed herself and a pattern to hand on stand as they were written. */
+/** The settings name both; what she typed or pasted herself and a pattern to hand on stand as they were written. */
 const speaksOtherwise = new Set([
   'settings',
   'meaning of the words',
   'pass on',
   'in several sizes worked out',
   'link opened',
+  'pattern read',
   'damaged link',
 ]);
 

@@ -1,7 +1,7 @@
 import type { Told, ToldSeam } from '../making-up/told.ts';
 import type { ReadLine, ReadPattern } from '../pattern/read-pattern.ts';
 import { pickSize } from '../pattern/text/pick-size.ts';
-import { meantFor } from '../pattern/text/size-names.ts';
+import { LONGEST_SCOPE, meantFor } from '../pattern/text/size-names.ts';
 import { lex, type Token } from '../row/read/lex.ts';
 import { means } from '../row/read/meanings.ts';
 import { type Sentence, sentenceAt } from './making-up-sentences.ts';
@@ -63,7 +63,8 @@ function* sentencesOf(
 ): Generator<Found> {
   let at = from;
   while (at < all.length) {
-    const cut = sizes.length > 1 ? meantFor(all.slice(at, at + 20), sizes, size) : { meant: true, from: 0 };
+    const cut =
+      sizes.length > 1 ? meantFor(all.slice(at, at + LONGEST_SCOPE), sizes, size) : { meant: true, from: 0 };
     if (!cut.meant) {
       at = endOfLine(all, at);
       continue;

@@ -5,7 +5,7 @@ import type { LogicalLine } from '../text/lines.ts';
 import { tokensOf } from '../text/lines.ts';
 import { type Mend, mendIn } from '../text/mend.ts';
 import { sentences } from '../text/sentences.ts';
-import { meantBehind, meantFor } from '../text/size-names.ts';
+import { LONGEST_SCOPE, meantBehind, meantFor } from '../text/size-names.ts';
 import { isCount, pickSizes, sizesSaid } from '../text/size-scope.ts';
 import { stripeSentence } from '../text/stripe-sentence.ts';
 import type { Span } from '../text/with-lines.ts';
@@ -131,7 +131,11 @@ function readLine(
   for (const sentence of parts) {
     const cut =
       sizes > 1
-        ? meantFor(tokens.slice(sentence.from, Math.min(sentence.to, sentence.from + 20)), names, size)
+        ? meantFor(
+            tokens.slice(sentence.from, Math.min(sentence.to, sentence.from + LONGEST_SCOPE)),
+            names,
+            size,
+          )
         : { meant: true, from: 0 };
     // 'Sizes S and M only: Row 3 (RS): knit. (24 sts)' is all of those sizes
     const goesOn = others === 'row' || (others === 'count' && isCount(tokens[sentence.from]));

@@ -66,6 +66,9 @@ const inWords = (name: string): string =>
     .map(({ text }) => text)
     .join(' ');
 
+/** Words and signs in which the sizes of an order are looked for: seven names of three words, and what lies between. */
+export const LONGEST_SCOPE = 48;
+
 /** 'For size L only:', 'Sizes S and M only:', 'All sizes:'; tells whether the size in hand is meant, and what is left to read. */
 export function meantFor(
   tokens: readonly Token[],

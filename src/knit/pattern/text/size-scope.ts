@@ -1,7 +1,7 @@
 import type { Token } from '../../row/read/lex.ts';
 import { pickSize } from './pick-size.ts';
 import { sentences } from './sentences.ts';
-import { meantFor } from './size-names.ts';
+import { LONGEST_SCOPE, meantFor } from './size-names.ts';
 
 /** 'Sizes 1 and 2 only: …', 'All sizes': for which a line is, and the token at which the order begins. */
 export function sizesSaid(
@@ -40,7 +40,7 @@ export function pickSizes(
   const parts = sentences(tokens);
   let few: readonly number[] | undefined;
   const read = parts.map(({ from, to }, i) => {
-    const said = sizesSaid(tokens.slice(from, Math.min(to, from + 20)), names);
+    const said = sizesSaid(tokens.slice(from, Math.min(to, from + LONGEST_SCOPE)), names);
     few = said ? said.sizes : isCount(tokens[from]) ? few : undefined;
     const end = parts[i + 1]?.from ?? tokens.length;
     return pickSize(tokens.slice(i === 0 ? 0 : from, end), size, sizes, few);
