@@ -67,7 +67,7 @@ describe('sizes of a text with three numbers each', () => {
 
   it('may be many, of several words each', () => {
     const names = ['Mum no 2', '3 months', '6 months', '12 months', '18 months', '24 months', 'für Opa'];
-    const text = `Sizes: ${names[0]} (${names.slice(1).join(', ')})\nCast on 20 (24, 28, 30, 32, 34, 36) sts.\nSizes ${names.slice(0, 5).join(', ')} and ${names[5]} only: k 1 row.`;
+    const text = `Sizes: ${names[0]} (${names.slice(1).join(', ')})\nCast on 20 (24, 28, 30, 32, 34, 36) sts.\nSizes ${names.slice(0, 5).join(', ')} and ${names[5]} only: Row 1 (RS): knit. (20 (24, 28, 30, 32, 34, –) sts)`;
     const read = names.map((_, size) => readPattern(text, { size }).lines);
     expect(read.map((lines) => lines.flatMap((line) => line.rows).length)).toEqual([1, 1, 1, 1, 1, 1, 0]);
     expect(read.flat().flatMap(({ faults }) => faults)).toEqual([]);
