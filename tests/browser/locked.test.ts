@@ -73,6 +73,23 @@ describe('the lock', () => {
       await knitter.pad.waitFor();
     }));
 
+  it('opened by a finger that stays on the glass, works no row when the finger is lifted from the pad that stands there then', () =>
+    withPhone(async ({ page }, knitter) => {
+      const { row } = await knitter.row();
+      await page.getByRole('button', { name: 'Lock', exact: true }).tap();
+      const box = await page.getByRole('button', { name: 'Hold to unlock' }).boundingBox();
+      const cdp = await page.context().newCDPSession(page);
+      const at = { x: (box?.x ?? 0) + (box?.width ?? 0) / 2, y: (box?.y ?? 0) + (box?.height ?? 0) / 2 };
+      await cdp.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [at] });
+      await knitter.pad.waitFor();
+      await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+      await knitter.pad.tap();
+      await knitter.shows(row + 1);
+      await page.reload();
+      await knitter.pad.waitFor();
+      expect((await knitter.row()).row).toBe(row + 1);
+    }));
+
   it('holds where the browser is killed as soon as it is shown, and the phone has no network when it is switched on; so does its end', async () => {
     const host = await serve({ root: dist });
     let phone = await openPhone();

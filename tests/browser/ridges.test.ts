@@ -58,7 +58,7 @@ describe('where the fabric is garter stitch', () => {
     expect(names.filter((name) => name.includes('shaping'))).toEqual([]);
     await page.getByRole('textbox', { name: 'Ridges above it' }).fill('10');
     await page.getByRole('heading', { name: '4 rows fit' }).waitFor();
-    await page.getByText('20 rows are worked, row 21 is next · ridge 10').waitFor();
+    await page.getByText('Row 20 (ridge 10) is worked, row 21 is next').waitFor();
     await looked(page, 'ridges-find');
 
     await page.goto(`${at.url}${make}/rip`);

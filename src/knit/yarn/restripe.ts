@@ -35,6 +35,14 @@ export function restripedFrom(
   return found;
 }
 
+/**
+ * The row with which other stripes begin unless she says otherwise: the first from `n` on that is worked on the right side.
+ * A colour that is taken up on the wrong side shows as a broken line on the right one (common practice, no published
+ * source); where no such row is left, `n` itself.
+ */
+export const rowToStripe = ({ rows }: PlannedPart, n: number): number =>
+  rows.find((row) => row.n >= n && row.side === 'RS')?.n ?? n;
+
 /** Rows of a make that lie at or above a height and are knitted already. */
 export const knittedAbove = ({ parts, worked }: StripedMake, height: number): number =>
   parts.reduce((sum, part, i) => {

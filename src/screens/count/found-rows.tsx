@@ -10,7 +10,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFabric, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
-import { saysRidge } from '../../words/ridge.ts';
+import { saysRowRidge } from '../../words/ridge.ts';
 import { say, sayIfKnown } from '../../words/say.ts';
 import type { Told } from './seen-on-needle.ts';
 
@@ -42,10 +42,7 @@ export function FoundRows({ now, found, observations }: FoundRowsProps) {
       {rows.slice(0, MOST_SHOWN).map((worked) => (
         <Card key={worked} tone="place">
           <div class="count-card">
-            <p>
-              {saysPlace(now.part, worked)}
-              {saysRidgeWorked(now.part, worked)}
-            </p>
+            <p>{saysPlace(now.part, worked)}</p>
             <p class="count-soft">{saysStitches(countAt(now.part, worked) ?? 0)}</p>
             <Button icon="flag" wide onPress={() => take(worked)}>
               {say('count.hereIAm')}
@@ -72,15 +69,14 @@ export function FoundBar({ rows }: { readonly rows: readonly number[] }) {
   );
 }
 
-const saysPlace = (part: PlannedPart, worked: number): string =>
-  worked < part.rows.length
-    ? say('count.placeIs', { rows: worked, next: worked + 1 })
+/** The ridge stands at the row that is worked in it, as on the row's screen; the next may begin another. */
+function saysPlace(part: PlannedPart, worked: number): string {
+  if (worked === 0) return say('count.rowsDone', { count: 0 });
+  const row = saysRowRidge(part, worked);
+  return worked < part.rows.length
+    ? say('count.placeIs', { row, next: worked + 1 })
     : say('count.placeIsEnd', { rows: worked });
-
-const saysRidgeWorked = (part: PlannedPart, worked: number): string => {
-  const ridge = saysRidge(part, worked);
-  return ridge === '' ? '' : ` · ${ridge}`;
-};
+}
 
 function NoRow({ doubtful }: { readonly doubtful: readonly string[] }) {
   return (

@@ -10,6 +10,7 @@ import {
 } from '../../app/in-hand/restripe.ts';
 import { type GarmentView, garmentInHand, type InHand } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { rowToStripe } from '../../knit/yarn/restripe.ts';
 import { coloursOf } from '../../knit/yarn/stripes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
@@ -33,16 +34,17 @@ interface StripesAheadProps {
 /** Other stripes for the rows not yet knitted: which, from where, and what lies beside them. */
 export function StripesAhead({ now, onTaken }: StripesAheadProps) {
   const first = now.place.rows + 1;
+  const usual = rowToStripe(now.part, first);
   const [before] = useState(() => stripesInForce(now));
   const [stripes, setStripes] = useState(before);
-  const [typed, setTyped] = useState<number | undefined>(first);
+  const [typed, setTyped] = useState<number | undefined>(usual);
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const view = garmentInHand.value;
   if (!view) return null;
-  const row = Math.min(Math.max(typed ?? first, first), now.part.rows.length);
+  const row = Math.min(Math.max(typed ?? usual, first), now.part.rows.length);
   const wish = { stripes, row, left };
   // those in force from the needle on are no change, and none are none from wherever
-  const isAsBefore = stripes === before && (row === first || before.length === 0);
+  const isAsBefore = stripes === before && (row === usual || before.length === 0);
   const colours = coloursBy(view, now, isAsBefore ? undefined : wish);
   const parts = makeInHand()?.parts ?? [];
   const title = say(isAsBefore ? 'yarn.stripes' : 'count.newPlan');

@@ -29,6 +29,7 @@ export function HoldButton({ label, icon = 'lock', holdMs = 700, onHeld }: HoldB
     setHeld(true);
     timer.current = window.setTimeout(() => {
       setHeld(false);
+      passOverLift();
       onHeld();
     }, holdMs);
   };
@@ -49,4 +50,18 @@ export function HoldButton({ label, icon = 'lock', holdMs = 700, onHeld }: HoldB
       <span>{label}</span>
     </button>
   );
+}
+
+/** What stands under the finger by then hears no click when it is lifted, until the next touch begins. */
+function passOverLift(): void {
+  const pass = (event: MouseEvent) => {
+    if (event.detail === 0) return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  addEventListener('click', pass, true);
+  addEventListener('pointerdown', () => removeEventListener('click', pass, true), {
+    capture: true,
+    once: true,
+  });
 }

@@ -177,7 +177,7 @@ export const words: Translation<typeof english> = {
   fitsAll: { one: '{count} Reihe passt', other: '{count} Reihen passen' },
   fitsNone: 'So sieht keine Reihe aus.',
   doubtful: 'Ohne dies würde es passen: {what}. Schau noch einmal hin.',
-  placeIs: '{rows} Reihen sind gestrickt, Reihe {next} kommt',
+  placeIs: 'Reihe {row} ist gestrickt, Reihe {next} kommt',
   placeIsEnd: 'Alle {rows} Reihen sind gestrickt',
   hereIAm: 'Das ist meine Stelle',
   tellsApart: 'Was sie unterscheidet',

@@ -180,7 +180,7 @@ export const words = {
   fitsAll: { one: '{count} row fits', other: '{count} rows fit' },
   fitsNone: 'No row looks like all of that.',
   doubtful: 'It would fit without this: {what}. Look at it once more.',
-  placeIs: '{rows} rows are worked, row {next} is next',
+  placeIs: 'Row {row} is worked, row {next} is next',
   placeIsEnd: 'All {rows} rows are worked',
   hereIAm: 'That is my place',
   tellsApart: 'What tells them apart',

@@ -180,7 +180,7 @@ export const words: Translation<typeof english> = {
   fitsAll: { one: '{count} rang convient', other: '{count} rangs conviennent' },
   fitsNone: 'Aucun rang ne ressemble à tout cela.',
   doubtful: 'Cela irait sans ceci : {what}. Regardez-le encore une fois.',
-  placeIs: '{rows} rangs sont faits, le rang {next} vient ensuite',
+  placeIs: 'Le rang {row} est fait, le rang {next} vient ensuite',
   placeIsEnd: 'Les {rows} rangs sont tous faits',
   hereIAm: 'C’est là que j’en suis',
   tellsApart: 'Ce qui les distingue',

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   knittedAbove,
   restripedFrom,
+  rowToStripe,
   type StripedMake,
   withRestriped,
 } from '../../../src/knit/yarn/restripe.ts';
@@ -41,6 +42,15 @@ describe('other stripes from a row on', () => {
     expect(changed).toEqual([{ piece: 'front', make: 1, part: 0, row: 4, at: 1, stripes: blue }]);
     expect(told(changed)).toBe('wwwwb bggbgg bggbgg');
     expect(told(changed, 2)).toBe('wwwww wwwwww wwwwww');
+  });
+
+  it('begin on the right side unless she says otherwise: at the row in hand or at the one after it', () => {
+    const [body] = parts;
+    if (!body) throw new Error('there is no body');
+    expect(body.rows.map(({ side }) => side)).toEqual(['RS', 'WS', 'RS', 'WS']);
+    expect([1, 2, 3].map((n) => rowToStripe(body, n))).toEqual([1, 3, 3]);
+    // none is left
+    expect(rowToStripe(body, 4)).toBe(4);
   });
 
   it('begin with the cast-on where nothing is knitted', () => {

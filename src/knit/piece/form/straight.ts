@@ -1,5 +1,6 @@
 import type { FabricName } from '../../fabric.ts';
 import type { MeasuredGauge } from '../../measured-gauge.ts';
+import { gaugeOf } from '../gauges.ts';
 import type { PartRecipe, Recipe, Section, Shaping } from '../recipe.ts';
 import type { PieceForm } from './form.ts';
 import { mainFabric, ribNeedle, type StarterWish, shapedRows } from './starters.ts';
@@ -51,11 +52,13 @@ export function straightCounts(shape: StraightShape, gauge: MeasuredGauge): Stra
 
 const isWhole = (count: number | undefined): count is number => Number.isSafeInteger(count);
 
-function countOf({ given }: StraightShape, name: StraightFigure, gauge: MeasuredGauge): number | undefined {
-  const { of, mm } = straightFigures[name];
-  const said = given[name] ?? { mm };
+function countOf(shape: StraightShape, name: StraightFigure, gauge: MeasuredGauge): number | undefined {
+  const said = givenOf(shape, name);
   if ('count' in said) return said.count ?? undefined;
-  return said.mm === null ? undefined : 2 * Math.round((said.mm * gauge[of]) / 200);
+  if (said.mm === null) return undefined;
+  const border = borderIn(shape, name, gauge);
+  const above = ((said.mm - border.mm) * gauge[straightFigures[name].of]) / 100;
+  return name === 'border' ? inPairs((said.mm * ribRows(gauge)) / 100) : inPairs(border.rows + above);
 }
 
 /** mm of a figure: as given, else of its count. */
@@ -64,11 +67,26 @@ export function straightMm(
   name: StraightFigure,
   gauge: MeasuredGauge | undefined,
 ): number | undefined {
-  const said = shape.given[name] ?? { mm: straightFigures[name].mm };
+  const said = givenOf(shape, name);
   if ('mm' in said) return said.mm ?? undefined;
-  return said.count === null || gauge === undefined
-    ? undefined
-    : (said.count / gauge[straightFigures[name].of]) * 100;
+  if (said.count === null || gauge === undefined) return undefined;
+  if (name === 'border') return (said.count / ribRows(gauge)) * 100;
+  const border = borderIn(shape, name, gauge);
+  return border.mm + ((said.count - border.rows) / gauge[straightFigures[name].of]) * 100;
+}
+
+const givenOf = ({ given }: StraightShape, name: StraightFigure): GivenFigure =>
+  given[name] ?? { mm: straightFigures[name].mm };
+
+const inPairs = (count: number): number => 2 * Math.round(count / 2);
+
+/** Of the border, which is a rib and higher or lower by the row than the fabric above it. */
+const ribRows = (gauge: MeasuredGauge): number => gaugeOf({ gauge }, 'rib 1x1').rows;
+
+/** What of a figure is border: nothing, unless it is the length of a piece that begins with one. */
+function borderIn(shape: StraightShape, name: StraightFigure, gauge: MeasuredGauge) {
+  const rows = name === 'length' || name === 'sleeveLength' ? (countOf(shape, 'border', gauge) ?? 0) : 0;
+  return { rows, mm: (rows / ribRows(gauge)) * 100 };
 }
 
 /** Why pieces cannot be made of these figures, by the figure to change; the sentences are made in src/words. */

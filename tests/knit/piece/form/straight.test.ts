@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { MeasuredGauge } from '../../../../src/knit/measured-gauge.ts';
 import { counts } from '../../../../src/knit/piece/counts.ts';
 import { formToRecipe } from '../../../../src/knit/piece/form/read-piece.ts';
 import type { StarterWords } from '../../../../src/knit/piece/form/starters.ts';
@@ -13,6 +14,7 @@ import {
   straightPieces,
   usualShape,
 } from '../../../../src/knit/piece/form/straight.ts';
+import { gaugeOf } from '../../../../src/knit/piece/gauges.ts';
 import { plan } from '../../../../src/knit/piece/plan.ts';
 import type { Recipe } from '../../../../src/knit/piece/recipe.ts';
 import { share } from '../../../by-turns.ts';
@@ -20,7 +22,7 @@ import { share } from '../../../by-turns.ts';
 const words = new Proxy({}, { get: (_, name) => String(name) }) as StarterWords;
 const gauge = { stitches: 20, rows: 28 };
 
-function recipes(shape: StraightShape, per = gauge): Recipe[] {
+function recipes(shape: StraightShape, per: MeasuredGauge = gauge): Recipe[] {
   const found = straightCounts(shape, per);
   if (!found) throw new Error('a figure is missing');
   return straightPieces(shape, found, { gauge: per, needle: 4, words }).map((form) => {
@@ -77,6 +79,28 @@ describe('a garment of straight panels', () => {
     expect(straightMm(shape, 'width', undefined)).toBeUndefined();
     expect(straightCounts({ neck: 'boat', given: { width: { count: null } } }, gauge)).toBeUndefined();
     expect(straightCounts({ neck: 'boat', given: { width: { mm: null } } }, gauge)).toBeUndefined();
+  });
+
+  it('in garter stitch is as long as it was asked for, its border reckoned as the rib that it is', () => {
+    const per = { stitches: 20, rows: 40, fabric: 'garter', needle: 4 } as const;
+    const asked = { length: 620, border: 30, sleeveLength: 440 };
+    const given = Object.fromEntries(Object.entries(asked).map(([name, mm]) => [name, { mm }]));
+    const shape: StraightShape = { neck: 'boat', given };
+    const heightOf = (sections: Recipe['parts'][number]['sections']) =>
+      sections.reduce((mm, { rows, fabric }) => mm + (rows / gaugeOf({ gauge: per }, fabric).rows) * 100, 0);
+    const [back, , sleeve] = recipes(shape, per).map(({ parts }) => parts[0]?.sections ?? []);
+    // counts come in pairs of rows: half a pair at most is too much or too little, of the rib and of the rest
+    expect(Math.abs(heightOf(back?.slice(0, 1) ?? []) - 30)).toBeLessThan(4);
+    expect(Math.abs(heightOf(back ?? []) - 620)).toBeLessThan(3);
+    expect(Math.abs(heightOf(sleeve ?? []) - 440)).toBeLessThan(3);
+    // and a count says what it measures by the same
+    const counted = straightCounts(shape, per);
+    const same: StraightShape = {
+      neck: 'boat',
+      given: { border: { count: counted?.border ?? 0 }, length: { count: counted?.length ?? 0 } },
+    };
+    expect(straightMm(same, 'border', per)).toBeCloseTo(heightOf(back?.slice(0, 1) ?? []), 6);
+    expect(straightMm(same, 'length', per)).toBeCloseTo(heightOf(back ?? []), 6);
   });
 
   it('both shoulders are alike: the neck takes the odd stitch', () => {
