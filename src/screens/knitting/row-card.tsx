@@ -21,10 +21,11 @@ export interface RowCardProps {
 export function RowCard({ part, row, id, onLegend }: RowCardProps) {
   const shapes = isShaping(row);
   // a number stays with what it counts
-  const work = (ownWordsOf(part, row) ?? saysRow(row.steps)).replace(/(\d) /g, '$1\xa0');
+  const work = (ownWordsOf(part, row) ?? saysRow(row.steps)).replace(/(?<=\d) /g, '\xa0');
   const label = say('knitting.legend');
   const legend = useMemo(() => <IconButton icon="info" label={label} onPress={onLegend} />, [label]);
-  const { chunks, longest } = chunksOf(work);
+  // what is done in one go stands on one line: a row is broken after its commas
+  const chunks = work.split(/(?<=[,;]) /);
   const change = row.after - row.before;
   return (
     <section class={`row-card row-card-${shapes ? notchOf(row) : 'plain'}`} aria-label={saysRowOf(part, row)}>
@@ -43,7 +44,8 @@ export function RowCard({ part, row, id, onLegend }: RowCardProps) {
         id={`${id}w`}
         // her own language's order, also where the page runs from right to left
         dir="auto"
-        style={{ '--letters': longest }}
+        // of the longest stretch
+        style={{ '--letters': Math.max(...chunks.map(({ length }) => length)) }}
         onClick={onLegend}
       >
         {chunks.length === 1 ? work : chunks.flatMap(onOneLine)}
@@ -68,13 +70,6 @@ export function RowCard({ part, row, id, onLegend }: RowCardProps) {
 /** What is said in a word or two is read from further away than what takes four lines. (Letters counted.) */
 const lengthOf = (work: string): 'short' | 'medium' | 'long' =>
   work.length <= 12 ? 'short' : work.length <= 44 ? 'medium' : 'long';
-
-/** What is done in one go stands on one line: a row is broken after its commas. Letters of the longest stretch. */
-function chunksOf(work: string): { readonly chunks: readonly string[]; readonly longest: number } {
-  const chunks = work.split(/(?<=[,;]) /);
-  const longest = Math.max(...chunks.map(({ length }) => length));
-  return { chunks, longest };
-}
 
 /** A stretch that is too long for a line is broken as any other text. */
 const onOneLine = (chunk: string) => [
