@@ -5,9 +5,11 @@ import type { ReadDesign } from './draft.ts';
 import { madeUp } from './made-up.ts';
 import { textsOf } from './read-garment.ts';
 import { forgetPattern, options, pattern, read, settle } from './reader.ts';
+import { titleOf } from './title-of.ts';
 
 /**
  * Makes an ordinary garment of what was read, with its text and how it was read, made up as the text tells. Gives its id.
+ * It is called as she typed it, else as its text calls it.
  * @param noteOf says what of the making up was not understood, to be kept with the garment
  */
 export async function makeGarment(
@@ -30,7 +32,7 @@ export async function makeGarment(
   });
   const saved = await saveNew(
     {
-      name: from.name.trim() || fallbackName,
+      name: from.name.trim() || titleOf(found) || fallbackName,
       pieces,
       texts: textsOf(from.text),
       design,
