@@ -6,6 +6,7 @@ import { partsOfLink } from '../../store/share/link-parts.ts';
 import { readKept } from '../drafts/kept/read-kept.ts';
 import { ask, only } from '../off-thread/ask.ts';
 import { hrefTo } from '../routes.ts';
+import type { GarmentView } from '../state.ts';
 import { garmentOf } from './garment-of.ts';
 import { type SizeSet, sizeName } from './size-set.ts';
 import { stripesToPass } from './stripes-to-pass.ts';
@@ -53,8 +54,13 @@ function forAnother({ yarns, ...garment }: Garment): Garment {
   return { ...garment, yarns: yarns.map(({ balls: _balls, dyeLot: _lot, ...yarn }) => yarn) };
 }
 
-/** The page on which this garment is turned to another yarn and begun anew; the one that there is stays as it is. */
-export async function againFor(garment: GarmentRecord): Promise<string> {
+/**
+ * The page on which this garment is turned to another yarn and begun anew; the one that there is stays as it is. What she
+ * planned anew while knitting is in it, or its pieces would not meet those that she changed to match.
+ */
+export async function againFor(view: GarmentView): Promise<string> {
+  const { asPassedOn } = await import('./as-made.ts');
+  const garment = asPassedOn(view);
   const passed = { ...forAnother(garmentOf(garment)), ...stripesToPass(garment) };
   const text = await garmentToLink(passed, { withNotes: true });
   return hrefTo('openLink', { text });

@@ -119,7 +119,7 @@ function Rare({ view }: { readonly view: GarmentView }) {
         <Button icon="edit" href={hrefTo('editGarment', { garment: garment.id })}>
           {say('garment.edit')}
         </Button>
-        <Button icon="plus" onPress={() => void againFor(garment).then(goTo)}>
+        <Button icon="plus" onPress={() => void againFor(view).then(goTo)}>
           {say('garment.again')}
         </Button>
         {hasDesign && <AnotherSize garment={garment} />}

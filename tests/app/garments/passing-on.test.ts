@@ -17,6 +17,7 @@ import { parseRoute } from '../../../src/app/routes.ts';
 import { bodyTables } from '../../../src/knit/garment/bodies.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
 import type { GarmentRecord } from '../../../src/store/records.ts';
 import { joinParts, readPart } from '../../../src/store/share/link-parts.ts';
 import { given } from '../../store/scenario.ts';
@@ -103,10 +104,29 @@ describe('a garment that is passed on', () => {
   });
 
   it('is turned to another yarn on the page that opens links, with her notes', async () => {
-    const route = parseRoute(await againFor(record));
+    const route = parseRoute(await againFor({ garment: record, pieces: [] }));
     const found = await garmentInLink(route?.at.text ?? '').garment;
     expect(route?.screen).toBe('openLink');
     expect(found?.ok && found.value.notes).toBe('soft');
+  });
+
+  it('is begun anew with what was planned anew on the way: a longer back would not meet the front that was changed to match', async () => {
+    const [back] = record.pieces;
+    const [body, ...others] = back?.recipe.parts ?? [];
+    if (!back || !body) throw new Error('the sample has no back');
+    const [first, ...above] = body.sections;
+    if (!first) throw new Error('the back has no rows');
+    const longer = {
+      ...back.recipe,
+      parts: [{ ...body, sections: [{ ...first, rows: first.rows + 20 }, ...above] }, ...others],
+    };
+    const parts = given(plan(longer)).parts.map((one, i) =>
+      i === 0 ? { ...one, recipe: longer.parts[0] } : one,
+    );
+    const view = { garment: record, pieces: [{ id: back.id, makes: [{ parts }] }] } as never;
+    const found = await garmentInLink(parseRoute(await againFor(view))?.at.text ?? '').garment;
+    expect(found?.ok && found.value.pieces[0]?.parts[0]?.sections[0]?.rows).toBe(first.rows + 20);
+    expect(found?.ok && found.value.pieces.slice(1)).toEqual(sampleGarment.pieces.slice(1));
   });
 
   it('has her notes only where she says so', async () => {
