@@ -3,17 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { violations } from './axe.ts';
 import type { phones } from './drive.ts';
 import { hostAndPhone } from './host-and-phone.ts';
+import { mixed } from './reads-pattern.ts';
 
 const at = hostAndPhone();
-
-const text = `Sizes: S (M, L)
-BACK
-Cast on 40 (44, 48) sts.
-Rows 1-4: *K2, p2; rep from * to end.
-Work in st st until piece measures 20 cm, ending with a WS row.
-BO 3 sts at beg of next 2 rows. (33 (38, 42) sts)
-Next row: wibble three sts of it.
-BO.`;
 
 async function openEmpty(size: keyof typeof phones): Promise<Page> {
   const phone = await at.open({ size });
@@ -28,7 +20,7 @@ describe('a pattern’s text', () => {
   it('is read line by line, mended, sized, kept through a reload, and becomes a garment', async () => {
     const page = await openEmpty('common');
     await page.getByLabel('Name of the garment').fill('Plain vest');
-    await page.getByLabel('The text').fill(text);
+    await page.getByLabel('The text').fill(mixed);
 
     // the first size: 40 − 6 are 34, and the text says 33
     const bound = lineOf(page, 'BO 3 sts');
@@ -114,7 +106,7 @@ describe('a pattern’s text', () => {
 
   it('fits 320 px without a sideways scroll, and passes what a machine can see', async () => {
     const page = await openEmpty('small');
-    await page.getByLabel('The text').fill(text);
+    await page.getByLabel('The text').fill(mixed);
     await lineOf(page, 'BO 3 sts').waitFor();
     const wide = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,

@@ -9,7 +9,7 @@ export async function readsPattern(page: Page): Promise<void> {
 }
 
 /** What of a text is shown: rows and lengths, a count that differs, a line that is not understood, sizes to choose from. */
-const mixed = `Sizes: S (M, L)
+export const mixed = `Sizes: S (M, L)
 BACK
 Cast on 40 (44, 48) sts.
 Rows 1-4: *K2, p2; rep from * to end.

@@ -25,7 +25,7 @@ import { type Flow, flowOf, tokensOfLines } from './say/flow.ts';
 import { logicalLines } from './text/lines.ts';
 import { headingLine } from './text/size-line.ts';
 import { sizeNames } from './text/size-names.ts';
-import { sizesAlone } from './text/size-scope.ts';
+import { sizesSaid } from './text/size-scope.ts';
 import { countSizes } from './text/sizes.ts';
 
 export interface ReadOptions {
@@ -125,7 +125,8 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
       : Array.from({ length: sizes }, (_, i) => (sizes === 1 ? '' : String(i + 1)));
   const flow: Flow[] = [];
   const odd: { readonly at: number; readonly fault: Fault }[] = [];
-  const of = { size, sizes, names, alone: tokens.map((line) => sizesAlone(line, names)) };
+  const said = tokens.map((line) => (sizes > 1 ? sizesSaid(line, names) : undefined));
+  const of = { size, sizes, names, said };
   let scope: readonly number[] | undefined;
   lines.forEach((line, i) => {
     const read = flowOf(line, i, tokens[i] ?? [], of, scope);

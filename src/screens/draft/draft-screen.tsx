@@ -32,10 +32,9 @@ export default function DraftScreen() {
     setEdges((old) => new Set([...[...old].filter((one) => one !== edge), ...(isOpen ? [edge] : [])]));
   const page = rest.value === 'failed' ? undefined : rest.value;
   const form = page?.form.value;
-  const fault = form || page?.fault();
   useArrival(title, form !== undefined || rest.value === 'failed');
   if (rest.value === 'failed') return <NotFetched title={title} back={back} />;
-  if (page && !form && fault) {
+  if (page && !form && page.fault()) {
     return (
       <Screen title={title} back={back}>
         <page.Unread />

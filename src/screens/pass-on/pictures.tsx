@@ -67,7 +67,7 @@ function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: 
     width: bare.width + 2 * letter,
     height: bare.height + 3 * letter,
   };
-  const isIn = (at: number, from: number, size: number) => at > from + letter && at < from + size - letter;
+  const isIn = (at: number, from: number, long: number) => at > from + letter && at < from + long - letter;
   const places = signsApart(
     edges.map(({ runs }) => runs),
     1.5 * letter,

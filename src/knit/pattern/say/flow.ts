@@ -6,7 +6,7 @@ import { tokensOf } from '../text/lines.ts';
 import { type Mend, mendIn } from '../text/mend.ts';
 import { sentences } from '../text/sentences.ts';
 import { LONGEST_SCOPE, meantBehind, meantFor } from '../text/size-names.ts';
-import { isCount, pickSizes, sizesSaid } from '../text/size-scope.ts';
+import { isCount, pickSizes, type SizesSaid } from '../text/size-scope.ts';
 import { stripeSentence } from '../text/stripe-sentence.ts';
 import type { Span } from '../text/with-lines.ts';
 import { type OwnWords, ownWords } from './own-words.ts';
@@ -27,8 +27,8 @@ export interface ForSize {
   readonly size: number;
   readonly sizes: number;
   readonly names: readonly string[];
-  /** of each line that says nothing but sizes which they are */
-  readonly alone: readonly (readonly number[] | undefined)[];
+  /** of each line for which of them it is, where it says so */
+  readonly said: readonly (SizesSaid | undefined)[];
 }
 
 interface LineRead {
@@ -47,19 +47,20 @@ export function flowOf(
   of: ForSize,
   scope?: readonly number[],
 ): LineRead {
-  const { size, sizes, names, alone } = of;
-  const said = sizes > 1 ? sizesSaid(tokens, names) : undefined;
+  const { size, sizes } = of;
+  const said = of.said[index];
   const some = said && said.sizes.length < sizes ? said.sizes : undefined;
   // 'For 1st size only' on a line of its own
-  if (alone[index]) return { flow: [], odd: [], scope: some };
+  if (said?.alone) return { flow: [], odd: [], scope: some };
   if (said || !scope) return readMended(line, index, tokens, of, some);
   const read = readMended(line, index, tokens, of, scope);
   if (read.flow.some(namesPiece)) return readMended(line, index, tokens, of);
   const meant = scope.includes(size) ? read : { flow: [], odd: [] };
   // until others are named, or all of them; where the text does neither only the next line is meant
-  const lasts = alone.some(
+  const lasts = of.said.some(
     (other, i) =>
-      other?.length === sizes || (other && i > index && i < index + 12 && other.join() !== scope.join()),
+      other?.alone &&
+      (other.sizes.length === sizes || (i > index && i < index + 12 && other.sizes.join() !== scope.join())),
   );
   return { ...meant, scope: lasts ? scope : undefined };
 }

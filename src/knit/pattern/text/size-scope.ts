@@ -3,23 +3,18 @@ import { pickSize } from './pick-size.ts';
 import { sentences } from './sentences.ts';
 import { LONGEST_SCOPE, meantFor } from './size-names.ts';
 
-/** 'Sizes 1 and 2 only: …', 'All sizes': for which a line is, and the token at which the order begins. */
-export function sizesSaid(
-  tokens: readonly Token[],
-  names: readonly string[],
-): { readonly sizes: readonly number[]; readonly from: number } | undefined {
-  const { from } = meantFor(tokens, names, 0);
-  if (from === 0) return undefined;
-  return { sizes: names.flatMap((_, i) => (meantFor(tokens, names, i).meant ? [i] : [])), from };
+/** 'Sizes 1 and 2 only: …', 'All sizes': for which a line is. */
+export interface SizesSaid {
+  readonly sizes: readonly number[];
+  /** the line says nothing else */
+  readonly alone: boolean;
 }
 
-/** The sizes of a line that says nothing else. */
-export function sizesAlone(
-  tokens: readonly Token[],
-  names: readonly string[],
-): readonly number[] | undefined {
-  const said = names.length > 1 ? sizesSaid(tokens, names) : undefined;
-  return said && said.from >= tokens.length ? said.sizes : undefined;
+export function sizesSaid(tokens: readonly Token[], names: readonly string[]): SizesSaid | undefined {
+  const { from } = meantFor(tokens, names, 0);
+  if (from === 0) return undefined;
+  const sizes = names.flatMap((_, i) => (meantFor(tokens, names, i).meant ? [i] : []));
+  return { sizes, alone: from >= tokens.length };
 }
 
 /** '(24 sts)', '24 sts': what a sentence comes to. */

@@ -89,14 +89,12 @@ export function runTrack(build: Build, part: PartBuild, track: Track): Fault | u
 
 /** A stretch that she measures is as long as the shaping beside it takes, where that has an end. */
 export function endShaping(build: Build, part: PartBuild, end: Side | undefined): Fault | undefined {
+  const ends = build.meanwhile.every(({ beats }) =>
+    beats.every(({ times, toCount }) => (times ?? toCount) !== undefined),
+  );
+  if (!ends) return undefined;
   for (let rows = 0; rows < MOST_ROWS; rows += 1) {
     if (build.meanwhile.length === 0 && (rows === 0 || nextSide(part) !== end)) break;
-    if (
-      !build.meanwhile.every(({ beats }) =>
-        beats.every(({ times, toCount }) => (times ?? toCount) !== undefined),
-      )
-    )
-      break;
     const wrong = row(build, part, [], 'stretch');
     if (wrong) return wrong;
   }
