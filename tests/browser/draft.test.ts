@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { liesInTheBox } from './backed-up.ts';
 import { type Phone, type phones, walkedOn } from './drive.ts';
 import { hostAndPhone } from './host-and-phone.ts';
+import { foldsMade, unfold } from './unfolded.ts';
 import { until } from './until.ts';
 
 const at = hostAndPhone();
@@ -20,12 +21,6 @@ async function openDraft(size: keyof typeof phones, units: 'cm' | 'in' = 'cm'): 
   return phone.page;
 }
 
-/** What is folded comes after all that is in sight. */
-async function foldsMade(page: Page): Promise<void> {
-  await page.locator('.draft-end').waitFor();
-  await expect.poll(() => page.locator('.group-inside:empty').count()).toBe(0);
-}
-
 /** Pictures to look at, where a folder for them is named. */
 async function shot(page: Page, name: string): Promise<void> {
   const folder = process.env.RIDGELINE_SHOTS;
@@ -36,9 +31,7 @@ async function shot(page: Page, name: string): Promise<void> {
 
 async function openAll(page: Page): Promise<void> {
   if (page.url().endsWith('#/draft')) await foldsMade(page);
-  await page.evaluate(() => {
-    for (const group of document.querySelectorAll('details')) group.open = true;
-  });
+  await unfold(page);
 }
 
 const choose = (page: Page, legend: string, option: string) =>

@@ -7,6 +7,7 @@ import { violations } from './axe.ts';
 import { liesInTheBox } from './backed-up.ts';
 import { walkedBy } from './drive.ts';
 import { hostAndPhone } from './host-and-phone.ts';
+import { foldsMade, unfold } from './unfolded.ts';
 import { until } from './until.ts';
 
 const at = hostAndPhone();
@@ -65,10 +66,8 @@ it.each(walkedBy(['en-GB', 'de-DE'] as const, (language) => language === 'de-DE'
       language,
     );
     await page.goto(`${at.url}#/draft`);
-    await page.locator('.draft-end').waitFor();
-    await page.evaluate(() => {
-      for (const group of document.querySelectorAll('details')) group.open = true;
-    });
+    await foldsMade(page);
+    await unfold(page);
     await page.getByLabel(say.name).fill('Fen');
     await liesInTheBox(page, 'Fen');
     await page.getByRole('button', { name: say.make, exact: true }).tap();

@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { openPhone, type Phone, removeProfiles, walkedBy } from './drive.ts';
 import { plainHost } from './host-and-phone.ts';
+import { foldsMade, unfold } from './unfolded.ts';
 import { until } from './until.ts';
 
 let host: Awaited<ReturnType<typeof plainHost>>;
@@ -21,11 +22,6 @@ afterAll(async () => {
   removeProfiles();
 });
 
-const openAll = (page: Page) =>
-  page.evaluate(() => {
-    for (const group of document.querySelectorAll('details')) group.open = true;
-  });
-
 const choose = (page: Page, legend: string, option: string) =>
   page.getByRole('group', { name: legend, exact: true }).getByText(option, { exact: true }).tap();
 
@@ -41,7 +37,7 @@ async function shot(page: Page, name: string): Promise<void> {
 async function placketAsked(page: Page): Promise<void> {
   const depth = page.getByRole('textbox', { name: 'Opening, from the front neck down' });
   await depth.fill('7');
-  await openAll(page);
+  await unfold(page);
   const band = page.locator('[data-edge="band"]');
   await band.getByText('Across a button').waitFor();
   expect(await band.getByLabel('Buttons', { exact: true }).count()).toBe(0);
@@ -65,11 +61,11 @@ describe('a small child’s pullover that opens at the neck', () => {
       phone = await openPhone({ size: 'common', worker: false });
       const { page } = phone;
       await page.goto(`${host.url}#/draft`);
-      await page.locator('.draft-end').waitFor();
-      await openAll(page);
+      await foldsMade(page);
+      await unfold(page);
       await page.getByLabel('Whose measures').selectOption({ label: 'Children (years), 2' });
       await choose(page, 'Armhole', armhole);
-      await openAll(page);
+      await unfold(page);
       await choose(page, 'Opening for the head', 'None');
       // the verdict stands beside the choice, and changes with it
       const neck = page.locator('[data-edge="neck"]');

@@ -7,6 +7,7 @@ import { garmentToLink } from '../../src/store/share/link.ts';
 import type { Knitter } from './knitter.ts';
 import { readsMixed } from './reads-pattern.ts';
 import { sightsOfTheBox } from './sights-of-the-box.ts';
+import { foldsMade, unfold } from './unfolded.ts';
 
 /** A screen in one of its states, and how it is come to from the sight before. */
 export interface Sight {
@@ -157,9 +158,7 @@ const garment: readonly Sight[] = [
     name: 'yarn unfolded',
     screen: 'yarn',
     come: async (page) => {
-      await page.evaluate(() => {
-        for (const fold of document.querySelectorAll('details')) fold.open = true;
-      });
+      await unfold(page);
       await page.getByLabel('Rows', { exact: true }).waitFor();
     },
   },
@@ -241,10 +240,7 @@ const beginnings: readonly Sight[] = [
   {
     name: 'draft unfolded',
     screen: 'draft',
-    come: (page) =>
-      page.evaluate(() => {
-        for (const group of document.querySelectorAll('details')) group.open = true;
-      }),
+    come: (page) => foldsMade(page).then(() => unfold(page)),
   },
   {
     name: 'draft that opens',
