@@ -255,13 +255,6 @@ export const equivalents: readonly Equivalent[] = [
     why: 'two fabrics are one cloth, whichever is named first',
   },
   {
-    file: 'src/knit/written/merge-sizes.ts',
-    line: "const skeletonOf = (line: string, { many, figure }: ListWords): string => many(line).replace(figure, '#');",
-    before: "'#'",
-    after: "'number'",
-    why: 'any mark does in place of a number',
-  },
-  {
     file: 'src/knit/shape/edge-steps.ts',
     line: 'const widthOf = (by: number | undefined): number => (by === undefined ? 0 : INSET + (by < 0 ? 2 : 1));',
     before: '<',
@@ -274,13 +267,6 @@ export const equivalents: readonly Equivalent[] = [
     before: '14',
     after: '15',
     why: 'it tells one import from another for as long as that runs, and is no more seen than that',
-  },
-  {
-    file: 'src/knit/pattern/follow/build/make-row.ts',
-    line: 'const MOST_CELLS = 6_000_000;',
-    before: '6_000_000',
-    after: '6000001',
-    why: 'it only keeps a mistyped number from filling the memory: a whole row goes over it at once',
   },
   {
     file: 'src/store/share/link.ts',

@@ -40,15 +40,15 @@ const swapped: Record<string, string> = {
   '--': '++',
 };
 
-const methods: Record<string, string> = {
-  min: 'max',
-  max: 'min',
-  floor: 'ceil',
-  ceil: 'floor',
-  round: 'floor',
-  some: 'every',
-  every: 'some',
-};
+const methods = new Map([
+  ['min', 'max'],
+  ['max', 'min'],
+  ['floor', 'ceil'],
+  ['ceil', 'floor'],
+  ['round', 'floor'],
+  ['some', 'every'],
+  ['every', 'some'],
+]);
 
 /** Words of the craft that are each other's opposite; any other word is changed for the next one of its source. */
 const opposites = new Map(
@@ -78,6 +78,9 @@ const otherSign: Changer = (node, around) => {
   const other = swapped[operator];
   if (other === undefined) return [];
   if (operator === '+' && [left, right].some((side) => /^['`]/.test(text(side, around)))) return [];
+  // beside each other, without brackets, the two are no program
+  if (operator === '??' && [left, around.parents[0]].some((one) => one?.operator === '??'))
+    return [{ at: node, after: `((${text(left, around)}) && (${text(right, around)}))` }];
   const at = left.end + around.source.slice(left.end, right.start).indexOf(operator);
   return [{ at: { start: at, end: at + operator.length }, after: other }];
 };
@@ -156,7 +159,7 @@ const call: Changer = (node, around) => {
   const { property, object } = callee;
   if (callee.type !== 'MemberExpression' || !isNode(property) || !isNode(object)) return changes;
   const method = text(property, around);
-  const after = methods[method];
+  const after = methods.get(method);
   if (after !== undefined) changes.push({ at: property, after });
   if (['filter', 'reverse', 'slice', 'trim', 'sort'].includes(method))
     changes.push({ at: node, after: text(object, around) });

@@ -1,5 +1,5 @@
 import { changesOf } from './operators.ts';
-import { armsOf, below, type Node, parse } from './syntax.ts';
+import { armsOf, below, type Node, noProgram, parse } from './syntax.ts';
 
 /** One change of one source, small enough to be read at a glance. */
 export interface Mutant {
@@ -109,4 +109,14 @@ export function plantAll(source: string, mutants: ReadonlyMap<number, Mutant>): 
     last = insert.at;
   }
   return text + source.slice(last);
+}
+
+/** As above, for a source that is to be worked: throws the names of those that are no programs. */
+export function plantPrograms(file: string, source: string, mutants: ReadonlyMap<number, Mutant>): string {
+  const planted = plantAll(source, mutants);
+  const why = noProgram(file, planted);
+  if (why === undefined) return planted;
+  const alone = [...mutants].filter((one) => noProgram(file, plantAll(source, new Map([one]))) !== undefined);
+  const names = alone.map(([, { line, before, after }]) => `${file}:${line} ${before} -> ${after}`);
+  throw new Error(`No program: ${names.join(', ') || file} (${why})`);
 }

@@ -11,6 +11,10 @@ export interface Node {
 export const isNode = (value: unknown): value is Node =>
   typeof value === 'object' && value !== null && typeof (value as Node).type === 'string';
 
+/** What keeps a source from being a program, if anything does. */
+export const noProgram = (path: string, source: string): string | undefined =>
+  parseSync(path, source).errors[0]?.message;
+
 export function parse(path: string, source: string): Node {
   const { program, errors } = parseSync(path, source);
   if (errors.length > 0) throw new Error(`${path} cannot be parsed: ${errors[0]?.message}`);

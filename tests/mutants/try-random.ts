@@ -5,9 +5,9 @@ import { refusedByTypes } from './by-types.ts';
 import { copyForWork, copyProject } from './copy.ts';
 import { equivalents } from './equivalent.ts';
 import { findReach } from './find-reach.ts';
-import type { Line, Order } from './live/orders.ts';
+import type { Fate, Line, Order } from './live/orders.ts';
 import { linesIn, PROCESSES, partsOf, workOrders } from './live/work-order.ts';
-import { type Mutant, mutantsOf, plantAll } from './plant.ts';
+import { type Mutant, mutantsOf, plantPrograms } from './plant.ts';
 import { draw, random } from './random.ts';
 import { printRates, type Tried } from './rates.ts';
 import { folderOf, isIn, sourcesIn } from './sources.ts';
@@ -70,7 +70,7 @@ function plantInto(root: string, mutants: Numbered): void {
   for (const file of new Set([...mutants.values()].map((mutant) => mutant.file))) {
     const path = join(root, file);
     const here = new Map([...mutants].filter(([, mutant]) => mutant.file === file));
-    writeFileSync(path, plantAll(readFileSync(path, 'utf8'), here));
+    writeFileSync(path, plantPrograms(file, readFileSync(path, 'utf8'), here));
   }
 }
 
@@ -128,17 +128,19 @@ function withoutEquivalent(file: string, source: string): Mutant[] {
   );
 }
 
-const triedBy = (lines: readonly Line[], mutants: Numbered): Tried[] =>
-  lines.flatMap((line) => {
-    const mutant = 'killed' in line ? mutants.get(line.id) : undefined;
-    return mutant === undefined || !('killed' in line) ? [] : [{ mutant, fate: line }];
-  });
+const NOT_TRIED: Fate = { killed: false, why: 'unknown: not tried', unknown: true };
+
+/** Every mutant that was drawn, with what became of it. */
+function triedBy(lines: readonly Line[], mutants: Numbered): Tried[] {
+  const fates = new Map(lines.flatMap((line) => ('killed' in line ? [[line.id, line]] : [])));
+  return [...mutants].map(([id, mutant]) => ({ mutant, fate: fates.get(id) ?? NOT_TRIED }));
+}
 
 function tell(line: Line, mutants: Numbered): void {
   if (!('killed' in line)) return;
   const mutant = mutants.get(line.id);
   if (mutant === undefined) return;
-  const said = line.killed ? `killed by ${line.by}` : `SURVIVES, ${line.why}`;
+  const said = line.killed ? `killed by ${line.by}` : `${line.unknown ? '' : 'SURVIVES, '}${line.why}`;
   const { file, before, after } = mutant;
   console.log(`${file}:${mutant.line} ${short(before)} -> ${short(after)}: ${said} (${line.ms} ms)`);
 }

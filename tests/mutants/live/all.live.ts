@@ -29,10 +29,11 @@ async function reachAll({ root, files, marks }: Extract<Order, { kind: 'reach' }
   for await (const reached of reachOfAll(root, left, marks)) write({ reached });
 }
 
-async function tryAll({ root, out, trials }: Extract<Order, { kind: 'mutants' }>): Promise<void> {
+async function tryAll({ root, out, trials, alone }: Extract<Order, { kind: 'mutants' }>): Promise<void> {
   const lines = known.flatMap((line) => ('id' in line ? [line] : []));
   const waiting = new Set(lines.filter((line) => 'waits' in line).map(({ id }) => id));
-  const done = new Set(lines.filter((line) => 'killed' in line).map(({ id }) => id));
+  const isPassed = (line: Line) => 'killed' in line || (!alone && 'brokeOff' in line);
+  const done = new Set(lines.filter(isPassed).map(({ id }) => id));
   const tries = new Tries(root);
   for (const trial of trials) {
     const { id, fresh } = trial;

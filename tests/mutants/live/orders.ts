@@ -22,15 +22,29 @@ export interface Trial {
 
 export type Order = { readonly root: string; readonly out: string } & (
   | { readonly kind: 'reach'; readonly files: readonly string[]; readonly marks: number }
-  | { readonly kind: 'mutants'; readonly trials: readonly Trial[] }
+  | OfMutants
 );
 
-/** What became of a mutant: the test that turned red, or why nothing did. */
+interface OfMutants {
+  readonly kind: 'mutants';
+  readonly trials: readonly Trial[];
+  /** a process broke off with it before: it has one for itself */
+  readonly alone?: true;
+}
+
+/** What became of a mutant: the test that turned red, or why nothing did. Where no test could tell, it is unknown. */
 export type Fate =
   | { readonly killed: true; readonly by: string }
-  | { readonly killed: false; readonly why: string };
+  | { readonly killed: false; readonly why: string; readonly unknown?: true };
 
-/** A line of what was found out. A mutant whose first tests stayed green waits for those that are read anew. */
+/**
+ * A line of what was found out. A mutant whose first tests stayed green waits for those that are read anew; one with
+ * which the process broke off is tried again by itself.
+ */
 export type Line =
-  | ({ readonly id: number; readonly ms: number } & (Fate | { readonly waits: true }))
+  | ({ readonly id: number; readonly ms: number } & (
+      | Fate
+      | { readonly waits: true }
+      | { readonly brokeOff: true }
+    ))
   | { readonly reached: ReachedByFile };

@@ -12,6 +12,9 @@ export const PROCESSES = 2;
 /** How often a process may break off without anything new written down. */
 const TRIES = 3;
 
+/** With so many mutants, one right after the other. */
+const BROKEN = 3;
+
 export const linesIn = (path: string): Line[] => linesFrom(path)();
 
 /** The whole lines of a file that is written on, each time only those that are new: there are many megabytes of them. */
@@ -39,11 +42,49 @@ export function partsOf<T>(list: readonly T[], parts: number): T[][] {
   return Array.from({ length: parts }, (_, part) => list.slice(part * size, (part + 1) * size));
 }
 
+/** Starts a process that works the order at `path`, and tells how it ended. */
+export type Start = (path: string) => Promise<{ readonly code: number | null; readonly said: string }>;
+
+const startProcess: Start = async (path) => {
+  const said: string[] = [];
+  const child = spawn(
+    process.execPath,
+    ['--max-old-space-size=3000', 'tests/run/run.mjs', 'tests/mutants/live/executor.ts'],
+    {
+      env: { ...process.env, ...brief, RIDGELINE_ORDER: path, RIDGELINE_MUTANT: '1' },
+      stdio: ['ignore', 'ignore', 'pipe'],
+    },
+  );
+  child.stderr.on('data', (data) => said.push(String(data)));
+  const [code] = (await once(child, 'exit')) as [number | null];
+  return { code, said: said.join('') };
+};
+
 /**
- * Has an order worked in processes of their own, one after the other where one is ended, until all of it is done; each
- * new line is told. Throws what the process said where it comes no further.
+ * Has an order worked until all of it is done; each new line is told. A mutant with which the process broke off is no
+ * find: it is tried again in a process of its own, and where that breaks off too, nobody knows.
  */
-async function workOrder(order: Order, told: (line: Line) => void): Promise<void> {
+export async function workOrder(
+  order: Order,
+  told: (line: Line) => void,
+  start: Start = startProcess,
+): Promise<void> {
+  await workThrough(order, told, start);
+  if (order.kind !== 'mutants') return;
+  for (const trial of order.trials) {
+    if (!isBrokenOff(order, trial.id)) continue;
+    const ended = await workThrough({ ...order, trials: [trial], alone: true }, told, start);
+    if (!ended) write(order, { id: trial.id, ms: 0, killed: false, why: BROKE_OFF, unknown: true }, told);
+  }
+}
+
+const BROKE_OFF = 'unknown: the process broke off, with this one alone as well';
+
+/**
+ * Has it worked in processes of their own, one after the other where one is ended; whether the last came to its end,
+ * which is asked of a single mutant. Throws what the process said where it comes no further.
+ */
+async function workThrough(order: Order, told: (line: Line) => void, start: Start): Promise<boolean> {
   const path = `${order.out}.order`;
   writeFileSync(path, JSON.stringify(order));
   if (!existsSync(order.out)) writeFileSync(order.out, '');
@@ -54,35 +95,38 @@ async function workOrder(order: Order, told: (line: Line) => void): Promise<void
     for (const line of fresh) told(line);
     return fresh.length > 0;
   };
-  for (let idle = 0; idle < TRIES; ) {
-    const said: string[] = [];
-    const child = spawn(
-      process.execPath,
-      ['--max-old-space-size=3000', 'tests/run/run.mjs', 'tests/mutants/live/executor.ts'],
-      {
-        env: { ...process.env, ...brief, RIDGELINE_ORDER: path, RIDGELINE_MUTANT: '1' },
-        stdio: ['ignore', 'ignore', 'pipe'],
-      },
-    );
-    child.stderr.on('data', (data) => said.push(String(data)));
+  for (let idle = 0, broken = 0; ; ) {
+    rmSync(`${order.out}.now`, { force: true });
     const looking = setInterval(tell, 1000);
-    const [code] = (await once(child, 'exit')) as [number | null];
+    const { code, said } = await start(path);
     clearInterval(looking);
-    idle = tell() ? 0 : idle + 1;
-    if (code !== 0)
-      console.log(`The process ended (${code}), and is begun anew. ${said.join('').slice(0, 2000)}`);
-    if (code === 0) return;
-    if (idle >= TRIES && brokenOff(order)) idle = 0;
-    else if (idle >= TRIES) throw new Error(`The tests could not be worked: ${said.join('')}`);
+    const hasGoneOn = tell();
+    idle = hasGoneOn ? 0 : idle + 1;
+    broken = hasGoneOn ? 0 : broken;
+    if (code === 0) return true;
+    console.log(`The process ended (${code}), and is begun anew. ${said.slice(0, 2000)}`);
+    if (idle < TRIES) continue;
+    const id = inHand(order);
+    if (order.kind === 'mutants' && order.alone && id !== undefined) return false;
+    broken += 1;
+    // one after the other: that is no mutant's fault
+    if (id === undefined || broken > BROKEN) throw new Error(`The tests could not be worked: ${said}`);
+    write(order, { id, ms: 0, brokeOff: true }, () => linesSince());
+    idle = 0;
   }
 }
 
-/** The mutant that was alive when the process ended, again and again: it is found. Whether there was one. */
-function brokenOff({ out }: Order): boolean {
-  if (!existsSync(`${out}.now`)) return false;
-  const id = Number(readFileSync(`${out}.now`, 'utf8'));
-  const line: Line = { id, ms: 0, killed: true, by: 'the process broke off' };
+/** The mutant that was alive when the process ended, if there was one. */
+function inHand({ out }: Order): number | undefined {
+  return existsSync(`${out}.now`) ? Number(readFileSync(`${out}.now`, 'utf8')) : undefined;
+}
+
+function isBrokenOff({ out }: Order, id: number): boolean {
+  const lines = linesIn(out).filter((line) => 'id' in line && line.id === id);
+  return lines.some((line) => 'brokeOff' in line) && !lines.some((line) => 'killed' in line);
+}
+
+function write({ out }: Order, line: Line, told: (line: Line) => void): void {
   appendFileSync(out, `${JSON.stringify(line)}\n`);
-  rmSync(`${out}.now`);
-  return true;
+  told(line);
 }
