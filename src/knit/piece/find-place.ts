@@ -10,12 +10,13 @@ import {
   rowsAboveShaping,
   sectionsAt,
   shapingsAt,
+  unlikeness,
 } from './count/observation.ts';
 import type { PlannedPart } from './planned.ts';
 
 /** Where the knitting may be. */
 export interface Found {
-  /** rows worked that fit everything seen, nearest to `near` first */
+  /** rows worked that fit everything seen: the likeliest first, of those alike the nearest to `near` */
   readonly rows: readonly number[];
   /** how many rows each observation, taken after those before it, left */
   readonly narrowed: readonly number[];
@@ -52,7 +53,8 @@ export function findPlace(part: PlannedPart, observations: readonly Observation[
       ? []
       : observations.flatMap((_, i) => (fitsWithout(part, all, observations, i) ? [i] : []));
   const from = near ?? part.rows.length;
-  const rows = left.sort((a, b) => Math.abs(a - from) - Math.abs(b - from) || b - a);
+  const off = (rows: number) => observations.reduce((sum, seen) => sum + unlikeness(part, rows, seen), 0);
+  const rows = left.sort((a, b) => off(a) - off(b) || Math.abs(a - from) - Math.abs(b - from) || b - a);
   return { rows, narrowed, doubtful, next: rows.length > 1 ? distinctions(part, rows, observations) : [] };
 }
 

@@ -21,6 +21,7 @@ import { saysRidge } from '../../words/ridge.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { saysMark } from '../knitting/before-row.tsx';
+import { hrefToMake } from '../links.ts';
 import { saysMake } from '../says-make.ts';
 import type { CountPageProps } from './count-page.ts';
 import { ReadNotes } from './read-notes.ts';
@@ -112,6 +113,8 @@ function saysBeside({ part, parts, place }: Fellow, row: PlannedRow): readonly s
 
 function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
   const order = togetherOrder(pair.map(({ part, place }) => ({ part, rows: place.rows })));
+  const [behind, ahead] = [...pair].sort((a, b) => a.place.rows - b.place.rows) as [Fellow, Fellow];
+  if (!order.ok && order.faults[0]?.code === 'not level') return <Apart behind={behind} ahead={ahead} />;
   if (!order.ok) {
     return (
       <Notice kind="warning" live>
@@ -124,7 +127,7 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
     <>
       <p role="status">
         <strong>{say('count.togetherSide', { side: saysSide(side, true) })}</strong>{' '}
-        {!level && say('count.togetherHalf')}
+        {!level && say('count.togetherHalf', { behind: behind.name, ahead: ahead.name })}
       </p>
       <div class="count-pair">
         {steps.map(({ make, row }) => {
@@ -184,3 +187,19 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
     </>
   );
 }
+
+/** Too far apart for one needle, as after one of them was ripped back: which is to be knitted, and the way to its row. */
+const Apart = ({ behind, ahead }: { readonly behind: Fellow; readonly ahead: Fellow }) => (
+  <>
+    <Notice kind="warning" live>
+      {say('count.togetherApart', {
+        behind: behind.name,
+        ahead: ahead.name,
+        rows: ahead.place.rows - behind.place.rows,
+      })}
+    </Notice>
+    <Button icon="needle" href={hrefToMake(behind.key)}>
+      {say('count.togetherAlone', { row: behind.place.rows + 1, what: behind.name })}
+    </Button>
+  </>
+);

@@ -288,6 +288,9 @@ export const words: Translation<typeof english> = {
   togetherSide: 'Diese Reihe: {side}',
   togetherDone: 'Reihe {row} von {what} fertig',
   togetherBoth: 'Reihe bei beiden fertig',
-  togetherHalf: 'Eines ist eine Reihe voraus; jetzt kommt das andere.',
+  togetherHalf: '{ahead} ist eine Reihe voraus; jetzt kommt {behind}.',
+  togetherApart:
+    '{behind} liegt {rows} Reihen hinter {ahead}. Stricke dieses Teil allein, bis beide gleich weit sind.',
+  togetherAlone: 'Zu Reihe {row} von {what}',
   togetherUndo: 'Zurücknehmen bei {what}',
 };

@@ -69,7 +69,7 @@ export const words: Translation<typeof english> = {
     'Dafür braucht es einen Teil von Ridgeline, der nur mit Netz geladen wird. Die Datei geht ohne.',
   inSizes: 'In mehreren Größen',
   inSizesHint:
-    'Wähle die Größen; sie werden nach denselben Regeln entworfen, nebeneinander gezeigt und als eine Anleitung geschrieben.',
+    'Wähle die Größen; sie werden nach denselben Regeln entworfen, nebeneinander gezeigt und als eine Anleitung geschrieben, zum Drucken oder Verschicken.',
   sizesFrom:
     'Jede Größe wird aus dem Entwurf dieses Stücks neu gerechnet. Was du danach an einem Teil selbst geändert hast, ist nicht darin.',
   noDesign: 'Dieses Stück wurde nicht nach Maßen entworfen; andere Größen lassen sich daraus nicht rechnen.',
@@ -128,7 +128,7 @@ export const words: Translation<typeof english> = {
   mendLicence: 'Lizenz: eintragen, wie andere sie nutzen dürfen.',
   written: 'Als geschriebene Anleitung',
   writtenHint:
-    'Maße, Garn, jede Reihe und das Zusammennähen in der üblichen Schreibweise, zum Drucken oder Verschicken. Wieder einlesen kann Ridgeline nur die englische.',
+    'Maße, Garn, jede Reihe und das Zusammennähen in der üblichen Schreibweise, als Text zum Aufheben oder Verschicken. Wieder einlesen kann Ridgeline nur die englische.',
   writtenIn: 'Sprache und Begriffe',
   writtenAway: 'Diese Sprache ist noch nicht auf diesem Gerät und braucht einmal ein Netz.',
   writtenBalls: {

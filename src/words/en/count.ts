@@ -292,6 +292,8 @@ export const words = {
   togetherSide: 'This row: {side}',
   togetherDone: 'Row {row} of {what} done',
   togetherBoth: 'Row done on both',
-  togetherHalf: 'One is a row ahead; the other comes now.',
+  togetherHalf: '{ahead} is a row ahead; now comes {behind}.',
+  togetherApart: '{behind} is {rows} rows behind {ahead}. Knit it on its own until both are level.',
+  togetherAlone: 'To row {row} of {what}',
   togetherUndo: 'Undo on {what}',
 } as const;

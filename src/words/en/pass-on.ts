@@ -66,7 +66,7 @@ export const words = {
     'For this a part of Ridgeline is needed that is fetched with a network. The file goes without.',
   inSizes: 'In several sizes',
   inSizesHint:
-    'Choose the sizes; they are drafted by the same rules, set side by side, and written as one pattern.',
+    'Choose the sizes; they are drafted by the same rules, set side by side, and written as one pattern, to print or to send.',
   sizesFrom:
     'Each size is drafted anew from the design of this garment. What you changed afterwards in a piece itself is not in it.',
   noDesign: 'This garment was not drafted from measures, so there is nothing to draft other sizes from.',
@@ -122,7 +122,7 @@ export const words = {
   mendLicence: 'Its licence: say how others may use it.',
   written: 'As a written pattern',
   writtenHint:
-    'Measures, yarn, every row and the making up in the usual wording, to print or to send. Ridgeline reads an English one back.',
+    'Measures, yarn, every row and the making up in the usual wording, as a text to keep or to send. Ridgeline reads an English one back.',
   writtenIn: 'Language and terms',
   writtenAway: 'That language is not on this device yet, and needs a network once.',
   writtenBalls: {

@@ -289,6 +289,9 @@ export const words: Translation<typeof english> = {
   togetherSide: 'Ce rang : {side}',
   togetherDone: 'Rang {row} de {what} fait',
   togetherBoth: 'Rang fait sur les deux',
-  togetherHalf: 'L’un a un rang d’avance ; l’autre vient maintenant.',
+  togetherHalf: '{ahead} a un rang d’avance ; maintenant vient {behind}.',
+  togetherApart:
+    '{behind} a {rows} rangs de retard sur {ahead}. Tricotez cette pièce seule jusqu’à ce que les deux soient au même rang.',
+  togetherAlone: 'Au rang {row} de {what}',
   togetherUndo: 'Annuler sur {what}',
 };

@@ -68,7 +68,7 @@ export const words: Translation<typeof english> = {
     'Il faut pour cela une partie de Ridgeline qui ne se charge qu’avec le réseau. Le fichier s’en passe.',
   inSizes: 'En plusieurs tailles',
   inSizesHint:
-    'Choisissez les tailles ; elles sont tracées par les mêmes règles, mises côte à côte et écrites en un seul modèle.',
+    'Choisissez les tailles ; elles sont tracées par les mêmes règles, mises côte à côte et écrites en un seul modèle, à imprimer ou à envoyer.',
   sizesFrom:
     'Chaque taille est tracée à nouveau d’après le tracé de cet ouvrage. Ce que vous avez changé ensuite dans une pièce n’y est pas.',
   noDesign: 'Cet ouvrage n’a pas été tracé d’après des mesures : il n’y a rien d’où tracer d’autres tailles.',
@@ -126,7 +126,7 @@ export const words: Translation<typeof english> = {
   mendLicence: 'Sa licence : dites comment d’autres peuvent l’utiliser.',
   written: 'Comme explications écrites',
   writtenHint:
-    'Mesures, fil, chaque rang et l’assemblage dans les termes habituels, à imprimer ou à envoyer. Ridgeline ne relit que l’anglais.',
+    'Mesures, fil, chaque rang et l’assemblage dans les termes habituels, en un texte à garder ou à envoyer. Ridgeline ne relit que l’anglais.',
   writtenIn: 'Langue et termes',
   writtenAway: 'Cette langue n’est pas encore sur cet appareil et demande une fois le réseau.',
   writtenBalls: {

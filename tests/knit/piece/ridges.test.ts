@@ -120,4 +120,23 @@ describe('a place found by ridges', () => {
     const facing = findPlace(strip, [{ kind: 'ridges above', landmark: 0, ridges: 10, facing: 'RS' }]);
     expect([...facing.rows].sort((a, b) => a - b)).toEqual([20, 21, 22]);
   });
+
+  it.each([
+    [undefined, [20, 21, 19, 22]] as const,
+    ['RS', [20, 21, 22]] as const,
+    ['WS', [20, 21, 19]] as const,
+  ])(
+    'ten ridges are twenty rows first, though the place kept is nearer to others (%s faces her)',
+    (facing, likeliest) => {
+      const strip = partOf('RS', ['garter', 60]);
+      const seen = { kind: 'ridges above', landmark: 0, ridges: 10, ...(facing && { facing }) } as const;
+      expect(findPlace(strip, [seen], 23).rows).toEqual(likeliest);
+    },
+  );
+
+  it('above a rib, whose rows are no ridges, ten of them are twenty rows of the garter stitch', () => {
+    const bordered = partOf('RS', ['rib 1x1', 12], ['garter', 60]);
+    const seen = { kind: 'ridges above', landmark: 0, ridges: 10 } as const;
+    expect(findPlace(bordered, [seen], 40).rows[0]).toBe(32);
+  });
 });

@@ -74,11 +74,23 @@ export function ridgesSeen(
   rows: number,
   facing: Side,
 ): readonly number[] {
-  const ridge = (row: PlannedRow): boolean =>
-    row.side !== facing && fabrics[fabricOf(part, row)].rows.length === 2;
+  const ridge = (row: PlannedRow): boolean => row.side !== facing && isRidged(part, row);
   const count = (to: number): number => part.rows.slice(landmark, to).filter(ridge).length;
   return [...new Set([count(rows), count(Math.max(landmark, rows - 1))])];
 }
+
+/**
+ * Rows by which so many worked are off what is most often meant by it, of those that look like it: a ridge is two rows, and
+ * who counts them counts whole ones. 0 where nothing speaks for one of them more than for another.
+ */
+export function unlikeness(part: PlannedPart, rows: number, seen: Observation): number {
+  if (seen.kind !== 'ridges above') return 0;
+  const ridged = part.rows.slice(seen.landmark, rows).filter((row) => isRidged(part, row)).length;
+  return Math.abs(ridged - 2 * seen.ridges);
+}
+
+const isRidged = (part: PlannedPart, row: PlannedRow): boolean =>
+  fabrics[fabricOf(part, row)].rows.length === 2;
 
 const fabricOf = (part: PlannedPart, row: PlannedRow) => part.sections[row.section]?.fabric ?? 'stocking';
 
