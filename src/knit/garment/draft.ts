@@ -159,16 +159,19 @@ function* gathered(
 }
 
 /**
- * A straight top is longer than its armhole by what its own seam takes of either end: as an ease, in hundredths. 0 of any
- * other.
+ * A straight top is longer than its armhole by what its own seam takes of either end, and by what of its sides is more than
+ * the single stitch that they are let in at: as an ease, in hundredths. 0 of any other.
  */
-function topEase(armhole: PanelEdge, { gauge, seam, wide, top }: SleeveCounts): number {
+function topEase(armhole: PanelEdge, { gauge, seam, wide, top, pairs }: SleeveCounts): number {
   if (wide !== top) return 0;
   const [first] = armhole.steps;
-  // a single stitch that is bound off is a slant, and no level edge
-  const level = first?.pair === 0 && first.as === 'group' && first.by < -1 ? -first.by : 0;
-  const halfMm = knittedMm(armhole, armhole.at.length) + (level * 100) / gauge.stitches;
-  return Math.round((10 * 100 * 100 * seam) / gauge.stitches / halfMm) / 10;
+  const step = first?.pair === 0 && first.as === 'group' ? -first.by : 0;
+  const [width, height] = [100 / gauge.stitches, 100 / gauge.rows];
+  // a single stitch that is bound off is a slant beside its row, and no level edge; its sleeve is let in by a whole pair all the same
+  const slant = Math.hypot(width, height) - height;
+  const letIn = step === 1 ? Math.max(0, 2 * pairs.cap * height - slant) : 0;
+  const halfMm = knittedMm(armhole, armhole.at.length) + (step > 1 ? step * width : 0);
+  return Math.round((10 * 100 * (seam * width + letIn)) / halfMm) / 10;
 }
 
 function shouldered(design: Design, recipe: Recipe): Recipe {
