@@ -6,7 +6,7 @@ import { type Start, workOrder } from './live/work-order.ts';
 
 /** Processes that break off are made up: what a mutant does to one, alone and among others, is said by the test. */
 
-type Does = 'is found' | 'breaks it off' | 'breaks it off among others';
+type Does = 'is found' | 'is found late' | 'is not found' | 'breaks it off' | 'breaks it off among others';
 
 let folder = '';
 let said: Line[] = [];
@@ -26,18 +26,23 @@ afterEach(() => {
 const process =
   (does: readonly Does[]): Start =>
   async (path) => {
-    const { out, trials, alone } = JSON.parse(readFileSync(path, 'utf8')) as Extract<
+    const { out, trials, alone, longer } = JSON.parse(readFileSync(path, 'utf8')) as Extract<
       Order,
       { kind: 'mutants' }
     >;
     const known = readFileSync(out, 'utf8');
     for (const { id } of trials) {
-      if (!alone && known.includes(`"id":${id},`)) continue;
+      if (!alone && !longer && known.includes(`"id":${id},`)) continue;
       writeFileSync(`${out}.now`, String(id));
       const what = does[id];
       if (what === 'breaks it off' || (what === 'breaks it off among others' && !alone))
         return { code: 134, said: 'no memory' };
-      appendFileSync(out, `${JSON.stringify({ id, ms: 1, killed: true, by: 'a test' } satisfies Line)}\n`);
+      const isFound = what !== 'is not found' && (longer || what !== 'is found late');
+      const late = longer ? {} : ({ late: true } as const);
+      const fate = isFound
+        ? ({ killed: true, by: 'a test' } as const)
+        : { killed: false, why: 'late', ...late };
+      appendFileSync(out, `${JSON.stringify({ id, ms: 1, ...fate } as Line)}\n`);
     }
     return { code: 0, said: '' };
   };
@@ -69,4 +74,14 @@ describe('a mutant with which the process breaks off', () => {
     await expect(fates(all)).rejects.toThrow('The tests could not be worked: no memory');
     expect(said).toEqual([]);
   });
+});
+
+it('A mutant that is not found in time is tried once more when all have been, and survives if it is not found then', async () => {
+  expect(await fates(['is found late', 'is not found', 'is found'])).toEqual([
+    '0 survives',
+    '1 survives',
+    '2 killed',
+    '0 killed',
+    '1 survives',
+  ]);
 });

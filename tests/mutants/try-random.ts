@@ -53,7 +53,7 @@ export async function tryRandom(wish: Wish): Promise<boolean> {
   const { text, missed } = printRates(triedBy(lines, mutants));
   const minutes = (performance.now() - began) / 60_000;
   console.log(`\n${text}\nSeed ${seed}, part ${share} of ${shares}, ${minutes.toFixed(1)} minutes.`);
-  console.log('One that no test has found within 20 s of the processor is counted as a survivor.');
+  console.log('One that no test has found within 80 s of the processor is counted as a survivor.');
   return !missed;
 }
 

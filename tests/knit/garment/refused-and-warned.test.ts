@@ -339,6 +339,11 @@ describe('what is unusual is said with its figures', () => {
     ],
     ['not of a short one', { body: { ...body, hip: 900 }, lengthMm: 580 }, []],
     [
+      'of one that ends a millimetre below where hips are fullest',
+      { body: { ...body, hip: 900 }, lengthMm: 581 },
+      ['narrow at the hip, hipMm 900, hemMm 800 at silhouette'],
+    ],
+    [
       'a straight sleeve narrower than the arm',
       { armhole: 'drop', body: { ...body, upperArm: 420 } },
       ['sleeve top narrower than the arm, widthMm 400, armMm 420 at body.armholeDepth'],

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type Finished, finished, neckWorn } from '../../../src/knit/making-up/finished.ts';
 import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
-import { standing } from './by-hand.ts';
+import { part, piece, section, standing } from './by-hand.ts';
 import { back, front, neckband, sleeve } from './pullover.ts';
 import { cardigan, cardiganBands, drop, fromTheTop, indented, raglan, raglanBand } from './shapes.ts';
 
@@ -33,6 +33,25 @@ const pullover = {
   // three stitches level, two slants and four rows, in back and front
   armhole: 2 * (3 * 4 + 2 * SLANT + 4 * 3),
 };
+
+/** Fourteen stitches go round each armhole. */
+const armholeBand = piece(
+  'Armhole band',
+  'armhole band',
+  [
+    part(
+      'Band',
+      {
+        pickUp: [
+          { along: 'left front armhole', stitches: 6 },
+          { along: 'left back armhole', stitches: 8 },
+        ],
+      },
+      [section('rib', 3)],
+    ),
+  ],
+  { makes: 2 },
+);
 
 describe('what a garment measures', () => {
   it.each<[string, readonly Recipe[], Partial<Finished>]>([
@@ -96,6 +115,11 @@ describe('what a garment measures', () => {
     [
       'armholes that are left free, round back and front',
       [back, front],
+      { chest: pullover.chest, length: pullover.length, armhole: pullover.armhole, napeToCuff: undefined },
+    ],
+    [
+      'armholes with bands: the edge that the bands are picked up along, not that of the bands',
+      [back, front, armholeBand],
       { chest: pullover.chest, length: pullover.length, armhole: pullover.armhole, napeToCuff: undefined },
     ],
     [

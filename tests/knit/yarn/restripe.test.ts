@@ -99,6 +99,9 @@ describe('other stripes from a row on', () => {
     const [one] = restripedFrom(make(), 1, blue) as [Restriped];
     expect(told([{ ...one, piece: 'back' }])).toBe('wwwww wwwwww wwwwww');
     expect(told([{ ...one, part: 7 }])).toBe('wwwww wwwwww wwwwww');
+    // nor are they taken for what is striped anew
+    const stray = { ...one, part: 7 };
+    expect(withRestriped([stray], make(), [one])).toEqual([stray, one]);
   });
 
   it('for any place: every knitted row as before, every other at or above the height by its distance from it', () => {

@@ -1,7 +1,7 @@
 import { appendFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { it } from 'vitest';
 import { reachOfAll } from './find-reach.ts';
-import type { Line, Order } from './orders.ts';
+import type { Line, OfMutants, Order } from './orders.ts';
 import { spent } from './spent.ts';
 import { Tries } from './try-trial.ts';
 
@@ -29,15 +29,17 @@ async function reachAll({ root, files, marks }: Extract<Order, { kind: 'reach' }
   for await (const reached of reachOfAll(root, left, marks)) write({ reached });
 }
 
-async function tryAll({ root, out, trials, alone }: Extract<Order, { kind: 'mutants' }>): Promise<void> {
+async function tryAll({ root, trials, alone, longer, out }: OfMutants): Promise<void> {
   const lines = known.flatMap((line) => ('id' in line ? [line] : []));
   const waiting = new Set(lines.filter((line) => 'waits' in line).map(({ id }) => id));
-  const isPassed = (line: Line) => 'killed' in line || (!alone && 'brokeOff' in line);
+  const isLate = (line: Line) => 'killed' in line && !line.killed && line.late === true;
+  const isPassed = (line: Line) =>
+    ('killed' in line && !(longer && isLate(line))) || (!alone && 'brokeOff' in line);
   const done = new Set(lines.filter(isPassed).map(({ id }) => id));
-  const tries = new Tries(root);
+  const tries = new Tries(root, longer === true);
   for (const trial of trials) {
     const { id, fresh } = trial;
-    if (done.has(id) || waiting.has(id)) continue;
+    if (done.has(id) || (waiting.has(id) && !longer)) continue;
     const began = spent();
     writeFileSync(`${out}.now`, String(trial.id));
     const fate = await tries.switched(trial);

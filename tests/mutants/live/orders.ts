@@ -20,22 +20,29 @@ export interface Trial {
   readonly fresh: readonly { readonly file: string; readonly steps: readonly Step[] }[];
 }
 
-export type Order = { readonly root: string; readonly out: string } & (
-  | { readonly kind: 'reach'; readonly files: readonly string[]; readonly marks: number }
-  | OfMutants
-);
+export type Order =
+  | (Common & { readonly kind: 'reach'; readonly files: readonly string[]; readonly marks: number })
+  | OfMutants;
 
-interface OfMutants {
+interface Common {
+  readonly root: string;
+  /** where what is found out is written down */
+  readonly out: string;
+}
+
+export interface OfMutants extends Common {
   readonly kind: 'mutants';
   readonly trials: readonly Trial[];
   /** a process broke off with it before: it has one for itself */
   readonly alone?: true;
+  /** those that were not found in time are tried once more, for longer */
+  readonly longer?: true;
 }
 
 /** What became of a mutant: the test that turned red, or why nothing did. Where no test could tell, it is unknown. */
 export type Fate =
   | { readonly killed: true; readonly by: string }
-  | { readonly killed: false; readonly why: string; readonly unknown?: true };
+  | { readonly killed: false; readonly why: string; readonly unknown?: true; readonly late?: true };
 
 /**
  * A line of what was found out. A mutant whose first tests stayed green waits for those that are read anew; one with

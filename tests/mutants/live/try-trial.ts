@@ -14,10 +14,12 @@ declare global {
 
 /**
  * What a mutant may take of the processor, ms: with the tests for which it is switched on, and again with those that are
- * read anew. One that is not found by then counts as one that survives.
+ * read anew. One that is not found by then is tried once more, when all have been, for longer; then it survives.
  */
 const CAP = 10_000;
-const LATE: Fate = { killed: false, why: 'not found within the cap' };
+const LONGER = 40_000;
+const LATE: Fate = { killed: false, why: 'not found within the cap', late: true };
+const NEVER: Fate = { killed: false, why: 'not found within the longer cap' };
 /** A mutant may never end: a test is given so many times what it took, and this much, ms. */
 const PATIENCE = 10;
 const START = 5_000;
@@ -40,7 +42,16 @@ export class Tries {
   /** spent on reading files, which is no work of a test, ms */
   #reading = 0;
 
-  constructor(readonly root: string) {}
+  readonly #cap: number;
+  readonly #late: Fate;
+
+  constructor(
+    readonly root: string,
+    longer: boolean,
+  ) {
+    this.#cap = longer ? LONGER : CAP;
+    this.#late = longer ? NEVER : LATE;
+  }
 
   #worked = (): number => spent() - this.#reading;
 
@@ -51,7 +62,7 @@ export class Tries {
     const first = steps.filter((step) => known.has(nameOf(step)));
     const began = this.#worked();
     for (const step of [...first, ...steps.filter((one) => !first.includes(one))]) {
-      if (this.#worked() - began > CAP) return fresh.length > 0 ? undefined : LATE;
+      if (this.#worked() - began > this.#cap) return fresh.length > 0 ? undefined : this.#late;
       if (unsteady.has(nameOf(step))) continue;
       const by = await this.#turnsRed(id, step);
       if (by === undefined) continue;
@@ -70,7 +81,7 @@ export class Tries {
     this.#startAfresh();
     for (const { file, steps } of fresh) {
       const red = await this.#firstRed(id, file, steps, began);
-      if (red === 'cap') return LATE;
+      if (red === 'cap') return this.#late;
       if (red === undefined) continue;
       this.#startAfresh();
       const again = await this.#firstRed(0, file, red.step === undefined ? [] : [red.step], this.#worked());
@@ -117,7 +128,7 @@ export class Tries {
       const { tests } = await read(`${this.root}/${file}`);
       this.#reading += spent() - reading;
       for (const step of steps) {
-        if (this.#worked() - began > CAP) return 'cap';
+        if (this.#worked() - began > this.#cap) return 'cap';
         const test = tests[step.test];
         // one that is not written any more is red in no runner
         if (test === undefined) continue;

@@ -71,6 +71,8 @@ export async function workOrder(
 ): Promise<void> {
   await workThrough(order, told, start);
   if (order.kind !== 'mutants') return;
+  const late = order.trials.filter(({ id }) => isLate(order, id));
+  if (late.length > 0) await workThrough({ ...order, trials: late, longer: true }, told, start);
   for (const trial of order.trials) {
     if (!isBrokenOff(order, trial.id)) continue;
     const ended = await workThrough({ ...order, trials: [trial], alone: true }, told, start);
@@ -121,8 +123,16 @@ function inHand({ out }: Order): number | undefined {
   return existsSync(`${out}.now`) ? Number(readFileSync(`${out}.now`, 'utf8')) : undefined;
 }
 
-function isBrokenOff({ out }: Order, id: number): boolean {
-  const lines = linesIn(out).filter((line) => 'id' in line && line.id === id);
+const linesOf = ({ out }: Order, id: number): Line[] =>
+  linesIn(out).filter((line) => 'id' in line && line.id === id);
+
+function isLate(order: Order, id: number): boolean {
+  const last = linesOf(order, id).findLast((line) => 'killed' in line);
+  return last !== undefined && !last.killed && last.late === true;
+}
+
+function isBrokenOff(order: Order, id: number): boolean {
+  const lines = linesOf(order, id);
   return lines.some((line) => 'brokeOff' in line) && !lines.some((line) => 'killed' in line);
 }
 
