@@ -43,14 +43,14 @@ export async function readBox(box: Box): Promise<Result<WholeBox>> {
     ),
   );
   if (!first.ok) return first;
-  const [ids, { settings, device }] = first.value;
+  const [ids, settings] = first.value;
   const garments = new Map<GarmentId, OfGarment>();
   for (const id of ids) {
     const read = await box.door.read(garmentStores, (tx) => readGarment(tx, id, box), 'whole box');
     if (!read.ok) return read;
     if (read.value !== undefined) garments.set(id, read.value);
   }
-  return ok({ garments, settings, device, readAt: box.now() });
+  return ok({ garments, settings, device: box.device, readAt: box.now() });
 }
 
 async function readOthersSettings(tx: Read) {
@@ -60,9 +60,8 @@ async function readOthersSettings(tx: Read) {
     () => store.getAll(),
   );
   const pairs = names.map((name, i): [string, unknown] => [name, values[i]]);
-  const device = pairs.find(([name]) => name === 'device')?.[1];
   const others = pairs.filter(([name, value]) => !isOwnSetting(name) && value !== undefined);
-  return { settings: asJson(Object.fromEntries(others)), device: typeof device === 'string' ? device : '' };
+  return asJson(Object.fromEntries(others));
 }
 
 /** What the box holds of a garment; undefined where the garment is not there. */
