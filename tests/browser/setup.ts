@@ -1,8 +1,8 @@
 import { buildIfNeeded } from '../run/built.ts';
-import { requireChromium } from '../run/chromium.ts';
+import { testsChromium } from '../run/chromium.ts';
 
 /** Before the first browser test: a browser and a built app. */
 export default function setup(): void {
-  process.env.CHROMIUM = requireChromium();
+  process.env.CHROMIUM = testsChromium();
   buildIfNeeded();
 }
