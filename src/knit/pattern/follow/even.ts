@@ -11,6 +11,7 @@ import {
   fabricOf,
   knownFabric,
   onlyPattern,
+  patternOfOthers,
   sameFabric,
   unknownFabric,
   unsaidFabric,
@@ -48,7 +49,7 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
       part.rows.length === 0 &&
       part.fabric === unsaidFabric
     )
-      part.fabric = onlyPattern(build) ?? unknownFabric;
+      part.fabric = onlyPattern(build) ?? patternOfOthers(build) ?? unknownFabric;
     // 'change to larger needles and work in pattern' behind a rib: the text's own pattern begins
     edgedInGarter(part);
     const only = part.fabric.label === 'rib' && changedNeedle(build) ? onlyPattern(build) : undefined;

@@ -26,8 +26,8 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       doHeading(build, statement);
       return undefined;
     case 'note':
-      if (statement.about === 'another' && build.piece && isDone(build.part))
-        build.piece.makes = Math.max(2, build.piece.makes);
+      if (statement.makes !== undefined && build.piece && (isDone(build.part) || !build.part))
+        build.piece.makes = Math.max(statement.makes, build.piece.makes);
       if (statement.about === 'marker' && build.piece && build.part)
         setMark(build.piece, 'marker', build.part);
       return undefined;

@@ -93,8 +93,11 @@ function goesOnAsName(c: Cursor, at: number): boolean {
 const readNameAlone = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const words = c.tokens.slice(c.at, c.end).filter(({ text }) => text !== '.');
-    const plain = words.length < 4 && words[0]?.capital && words.every(({ kind }) => kind === 'word');
-    const heading = plain ? headingOf(words, true, true) : undefined;
+    // '(make 2)', '(right one first)'
+    const open = words.at(-1)?.text === ')' ? words.findIndex(({ text }) => text === '(') : -1;
+    const name = open > 0 ? words.slice(0, open) : words;
+    const plain = name.length < 4 && name[0]?.capital && name.every(({ kind }) => kind === 'word');
+    const heading = plain ? (headingOf(words, true, true) ?? headingOf(name, true, true)) : undefined;
     if (heading?.is !== 'heading' || heading.piece === undefined) return undefined;
     takeTo(c, c.end);
     return heading;

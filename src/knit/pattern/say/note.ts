@@ -15,6 +15,7 @@ import {
   takes,
   takesOne,
   takeTo,
+  takeWhole,
   took,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
@@ -30,7 +31,8 @@ export const readNote = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (seesPhrase(c, '( to make')) takes(c, '(');
     const word = peekWord(c);
-    if (takeAnother(c)) return { is: 'note', about: 'another' };
+    const makes = takeAnother(c) ? 2 : takeMakes(c);
+    if (makes !== undefined) return { is: 'note', about: 'another', makes };
     if (takeDivides(c)) return { is: 'note', about: 'divides' };
     if (takeAnyPhrase(c, 'break|cut|fasten off? the? yarn|wool|thread', 'break|cut|fasten off?')) {
       // 'break off A', 'cut B and C'
@@ -113,6 +115,16 @@ const takeAnother = (c: Cursor): boolean =>
       'alike',
     );
     return (alike || took(c, ...AGAIN)) && (c.at >= c.end || isOneOf(peekWord(c), '. ;'));
+  });
+
+/** 'Make two.', 'Knit 2 alike', 'Make 4 pieces': how many of what is named, or was made. */
+const takeMakes = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    const make = takes(c, 'make');
+    if (!make && !takes(c, 'k', 'work')) return undefined;
+    const n = takes(c, 'both') ? 2 : takeWhole(c);
+    const alike = takeAnyPhrase(c, 'alike', 'piece|pieces|of these? alike?', 'the same');
+    return n !== undefined && n > 1 && n < 20 && (make || alike) && c.at >= c.end ? n : undefined;
   });
 
 const AGAIN = ['sleeve', 'piece', 'pocket'];

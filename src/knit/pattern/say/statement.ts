@@ -63,7 +63,7 @@ export type Statement =
       readonly section?: FabricSaid;
     }
   /** `rows`: so many rows are announced, and spelled out behind it */
-  | { readonly is: 'note'; readonly about: About; readonly rows?: number }
+  | { readonly is: 'note'; readonly about: About; readonly rows?: number; readonly makes?: number }
   /** '(RS)', 'noting first row is a WS row': the side of the row that comes next */
   | { readonly is: 'next side'; readonly side: Side }
   /** two stars: what another piece works 'from ** to **' */

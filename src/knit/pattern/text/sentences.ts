@@ -1,7 +1,7 @@
 import { endsOrdinal, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
-import { beginsStitch, partsStitches, partsTurn } from './stitch-stops.ts';
+import { beginsStitch, holdsWorked, partsStitches, partsTurn } from './stitch-stops.ts';
 
 /** A stretch of a line's tokens that says one thing: from, up to but not with. */
 export interface Sentence {
@@ -180,30 +180,6 @@ function stopsShort(tokens: readonly Token[], at: number): boolean {
     beginsStitch(tokens, at + 1) ||
     (isWord(tokens[at + 1], 'k', 'p', 'ssk', 'skp', 'ktog', 'sl') && !isWord(tokens[at + 3], 'row', 'rows'))
   );
-}
-
-/** 'K. over 18 sts. Place on holder. Bind off 32 sts.': one row in three sentences. */
-function holdsWorked(tokens: readonly Token[], from: number, at: number): boolean {
-  const next = at + 1;
-  if (isWord(tokens[next], 'place', 'sl', 'put', 'leave', 'transfer'))
-    return (
-      worksSome(tokens, from, at) &&
-      isWord(tokens[next + 1], 'on', 'onto', 'them', 'these', 'those', 'rem', 'the') &&
-      (!isWord(tokens[next + 1], 'the') || isWord(tokens[next + 2], 'rem'))
-    );
-  const held = tokens.slice(Math.max(from, at - 8), at).some((token) => isWord(token, 'holder'));
-  if (!held || !isWord(tokens[from], 'k', 'p', 'work', 'next', 'then')) return false;
-  const k = isWord(tokens[next], 'k', 'p') && tokens[next + 1]?.kind === 'number';
-  return (k && !isWord(tokens[next + 2], 'row', 'rows')) || isWord(tokens[next], 'bind', 'bo', 'cast');
-}
-
-/** '… work over 30 sts': the sentence ends with so many stitches worked. */
-function worksSome(tokens: readonly Token[], from: number, at: number): boolean {
-  let i = at - 1;
-  if (!isWord(tokens[i], 'st', 'sts') || tokens[i - 1]?.kind !== 'number') return false;
-  i -= 2;
-  while (i > from && isWord(tokens[i], 'over', 'across', 'first', 'the')) i -= 1;
-  return i >= from && isWord(tokens[i], 'k', 'p', 'work', 'patt', 'rib');
 }
 
 /** 'K1.P1 rib', 'K.1. P.1. rib'. */

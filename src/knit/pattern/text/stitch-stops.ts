@@ -64,3 +64,57 @@ const endsIt = (tokens: readonly Token[], at: number): boolean => {
   const to = isWord(tokens[at], 'in') && isWord(tokens[at + 1], 'patt') ? at + 2 : at;
   return isWord(tokens[to], 'to') && isWord(tokens[to + 1], 'end', 'last');
 };
+
+const PUT = ['place', 'sl', 'put', 'leave', 'transfer'];
+
+/** 'K. over 18 sts. Place on holder. Bind off 32 sts.': one row in three sentences. */
+export function holdsWorked(tokens: readonly Token[], from: number, at: number): boolean {
+  const next = at + 1;
+  if (isWord(tokens[next], ...PUT))
+    return (
+      worksSome(tokens, from, at) &&
+      isWord(tokens[next + 1], 'on', 'onto', 'them', 'these', 'those', 'rem', 'the') &&
+      (!isWord(tokens[next + 1], 'the') || isWord(tokens[next + 2], 'rem'))
+    );
+  const tail = tokens.slice(Math.max(from, at - 9), at);
+  if (!tail.slice(-8).some((token) => isWord(token, 'holder'))) return false;
+  if (!isWord(tokens[from], 'k', 'p', 'work', 'next', 'then')) return false;
+  if (goesOnInRow(tokens, next)) return true;
+  const put = tail.some((token) => isWord(token, ...PUT));
+  return (
+    put && (isWord(tokens[next], 'join', 'attach') ? joinsAndWorks(tokens, next) : worksRest(tokens, next))
+  );
+}
+
+/** 'K 32', 'Bind off 12 sts' behind a stop; 'K 4 rows' says rows of their own. */
+function goesOnInRow(tokens: readonly Token[], at: number): boolean {
+  if (isWord(tokens[at], 'bind', 'bo', 'cast')) return true;
+  const k = isWord(tokens[at], 'k', 'p') && tokens[at + 1]?.kind === 'number';
+  return k && !isWord(tokens[at + 2], 'row', 'rows', 'ridge');
+}
+
+/** 'Knit to end', 'Work across rem sts' behind a stop; 'Work rem sts in rib' says rows of their own. */
+function worksRest(tokens: readonly Token[], at: number): boolean {
+  if (!isWord(tokens[at], 'k', 'p', 'work', 'patt')) return false;
+  const next = isWord(tokens[at + 1], 'across', 'over') ? at + 2 : at + 1;
+  const last = tokens.slice(next, next + 4).findIndex((token) => isWord(token, 'end', 'sts'));
+  const rest = isWord(tokens[next], 'to', 'rem') || isWord(tokens[next + 1], 'rem');
+  const behind = tokens[next + last + 1];
+  return rest && last > 0 && (behind === undefined || isWord(behind, '.', ','));
+}
+
+/** 'Join second ball and k 32.' */
+const joinsAndWorks = (tokens: readonly Token[], at: number): boolean =>
+  [3, 4, 5, 6, 7].some(
+    (i) =>
+      isWord(tokens[at + i - 1], 'and', ',') && (goesOnInRow(tokens, at + i) || worksRest(tokens, at + i)),
+  );
+
+/** '… work over 30 sts': the sentence ends with so many stitches worked. */
+function worksSome(tokens: readonly Token[], from: number, at: number): boolean {
+  let i = at - 1;
+  if (!isWord(tokens[i], 'st', 'sts') || tokens[i - 1]?.kind !== 'number') return false;
+  i -= 2;
+  while (i > from && isWord(tokens[i], 'over', 'across', 'first', 'the')) i -= 1;
+  return i >= from && isWord(tokens[i], 'k', 'p', 'work', 'patt', 'rib');
+}

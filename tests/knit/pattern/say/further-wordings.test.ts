@@ -79,8 +79,8 @@ describe('further wordings', () => {
       P 1 row on WS for ridge → @9 next side: side WS | rows: n 1, items 'p to {left 'what follows'}' | @15 note: about aside
       Break off A and B → note: about yarn
       Work as given for Back until 10 rows less have been worked than on Back to start of shoulder shaping, thus ending with a WS row → as for: piece {words back, name back}, reversing false, to {rows before, rows 10, place shoulder}
-      Make another sleeve the same → note: about another
-      Work a second piece in same way → note: about another
+      Make another sleeve the same → note: about another, makes 2
+      Work a second piece in same way → note: about another, makes 2
       Cast off in rib on right side → bind off
       At neck edge, bo 6 sts once, 2 sts twice, then dec 1 st every other row 3 times → groups: work bo, edge neck, groups [{stitches 6, rows 1, every 2}; {stitches 2, rows 2, every 2}] | @48 shape: change -1, edge neck, beats [{every 2, counted, times 3}]
       Dec 1 st at neck edge every row 4 times, then dec 1 st every other row 3 times → shape: change -1, edge neck, beats [{first 1, every 1, counted, times 4}] | @47 shape: change -1, edge neck, beats [{every 2, counted, times 3}]
@@ -128,7 +128,7 @@ describe('further wordings', () => {
       Bind off 5 sts at beg of next 2 rows, then dec 1 st every row 3 times → groups: work bo, edge beginning, groups [{stitches 5, rows 2, every 1}] | ✗ stitch or repeat expected @53
       Bind off 5 sts at neck edge, then 4 sts at armhole edge every other row → groups: work bo, edge neck, groups [{stitches 5, rows 1, every 2}] | ✗ stitch or repeat expected @35
       Make another sleeve reversing shaping → ✗ stitch or repeat expected @1
-      Make other sleeve → note: about another
+      Make other sleeve → note: about another, makes 2
       Work 4 rows as follows: knit to end → ✗ stitch or repeat expected @1
       Inc in first and last st → ✗ stitch or repeat expected @8
       Rib 6 sts → row: items 'patt ×6'

@@ -90,8 +90,9 @@ function patternElse(meant: Else, build: Build, part: PartBuild | undefined): Fa
     case 'the pattern': {
       const only = onlyPattern(build);
       if (only && part?.fabric.is !== 'rows') return only;
-      const begun = part?.fabric !== unsaidFabric || part.rows.length > 0;
-      return begun && part?.fabric.label !== 'rib' ? part?.fabric : unknownFabric;
+      return part?.fabric !== unsaidFabric && part?.fabric.label !== 'rib'
+        ? part?.fabric
+        : (patternOfOthers(build) ?? unknownFabric);
     }
     default:
       return undefined;
@@ -116,6 +117,18 @@ function ribOfOthers(build: Build): FabricState | undefined {
   }
   return undefined;
 }
+
+/** Rows that pieces before were worked in, where there is but one such pattern. */
+export function patternOfOthers({ begun, piece }: Build): FabricState | undefined {
+  const found = new Map<string, FabricState>();
+  for (const { parts } of begun.filter((one) => one !== piece))
+    for (const { fabric } of parts.flatMap(({ rows }) => rows))
+      if (fabric.is === 'rows' && fabric.label === 'pattern') found.set(inWords(fabric.rows), fabric);
+  const [only] = found.values();
+  return found.size === 1 ? only : undefined;
+}
+
+const inWords = (rows: readonly (readonly Item[])[]): string => JSON.stringify(rows);
 
 export function rowsFabric(pattern: StitchPattern): FabricState {
   return { is: 'rows', rows: orderedRows(pattern), label: pattern.name, faces: [...(pattern.faces ?? [])] };
