@@ -94,6 +94,14 @@ describe('what a change breaks', () => {
     expect(told(all, uneven).filter((line) => line.startsWith('kind level'))).toHaveLength(1);
   });
 
+  it('an armhole that was made less deep behind: it is the back that was changed, though the front has more of it now', () => {
+    const found = told(all, [longer(back, 'Back', 'armhole', -2), front, sleeve, neckband]);
+    expect(found.filter((line) => line.includes('of armhole'))).toEqual([
+      // two slants and four rows in back and front; of the back two rows go. The cap: the same slants, four rows, six stitches
+      `kind seam of armhole unit mm piece Back to Sleeve was 52.8 now 46.8 other 64.8 longerMm -18`,
+    ]);
+  });
+
   it('what its rib takes up is not told: less than three stitches', () => {
     const pickUps = (by: number) => {
       const deeper = longer(longer(front, 'Right', 'neck', by), 'Left', 'neck', by);

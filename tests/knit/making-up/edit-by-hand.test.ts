@@ -121,6 +121,8 @@ describe('a sleeve of another width', () => {
     const straight = arm(12, section('rib', 4), section('a', 12));
     expect(wide(straight, 4)).toEqual({ from: from(12), shaped: [[], [[3, 11]]] });
     expect(wide(straight, -2)).toEqual({ from: from(12), shaped: [[], [[3]]] });
+    // of thirteen rows the last is one of the right side too: a row stays plain above the slant
+    expect(wide(arm(12, section('a', 13)), 4)?.shaped).toEqual([[[3, 11]]]);
     // from the top down it is begun wider
     const down = arm(12, section('a', 12), section('rib', 4));
     expect(wide(down, 4, { fromTop: true })).toEqual({ from: from(16), shaped: [[[3, 11]], []] });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Joint, Stretch } from '../../../src/knit/making-up/joint.ts';
 import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import type { PieceRole, Recipe, Section } from '../../../src/knit/piece/recipe.ts';
-import { stripedThrough } from '../../../src/knit/yarn/striped-through.ts';
+import { rowsBeside, stripedThrough } from '../../../src/knit/yarn/striped-through.ts';
 import { given } from '../../store/scenario.ts';
 
 /*
@@ -189,5 +189,28 @@ describe('stripes laid through a garment', () => {
       piece(role, role, [[8, 'stocking']]),
     );
     expect(Object.keys(striped([back, ...bands, front]))).toEqual(['Back', 'Front']);
+  });
+});
+
+describe('the pieces that go on with one, and how many more rows they have up to what lies beside it', () => {
+  const own = (over: Partial<Stretch> = {}) =>
+    seam('sleeve', edge('Sleeve', 'left', over), edge('Sleeve', 'right', over));
+  const sleeve = piece('Sleeve', 'sleeve', [[34, 'stocking']]);
+  const beside = (name: string, ...joints: readonly Joint[]) =>
+    Object.fromEntries(
+      [...rowsBeside(given(asPlanned({ name: 'any', pieces: [back, front, sleeve], joints })), name)].map(
+        ([other, rows]) => [other, rows + 0],
+      ),
+    );
+
+  it('are those along its seams, and the sleeve by what it is longer up to the underarm; never itself', () => {
+    // row 34 of the sleeve lies beside row 26 of the body
+    expect(beside('Back', side(), own())).toEqual({ Front: 0, Sleeve: 8 });
+    expect(beside('Sleeve', side(), own())).toEqual({ Back: -8, Front: -8 });
+    expect(beside('Sleeve', own())).toEqual({});
+  });
+
+  it('are not those that are knitted the other way round', () => {
+    expect(beside('Back', side({ reversed: true }), own({ reversed: true }))).toEqual({});
   });
 });
