@@ -107,6 +107,16 @@ describe('what mends a change', () => {
     expect(knittedOf(await view()).get('Back')).toEqual({ isBegun: true, rows: [[1]] });
   });
 
+  it('knows a piece of several parts as begun with the first row of one of them', async () => {
+    const front = async () =>
+      (await view()).pieces.find(({ name }) => name === 'Front')?.makes[0]?.places ?? [];
+    expect(knittedOf(await view()).get('Front')).toEqual({ isBegun: false, rows: [[0, 0, 0]] });
+    const [body] = await front();
+    if (!body) throw new Error('no front');
+    await app.store.finishRow(body.id, 1);
+    expect(knittedOf(await view()).get('Front')).toEqual({ isBegun: true, rows: [[1, 0, 0]] });
+  });
+
   it('is written whole or not at all', async () => {
     await app.store.finishRow(app.back, 1);
     const [back, front] = [await rowsOf('Back'), await rowsOf('Front')];

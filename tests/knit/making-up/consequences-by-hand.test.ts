@@ -90,6 +90,11 @@ describe('what a change breaks', () => {
     expect(told(higher, all)).toEqual(
       told(higher, all).filter((line) => !line.startsWith('kind level') || line.includes('now 10')),
     );
+    // so it is where the front is the one: its left side was a row higher before, and is afterwards
+    const deeper = [back, longer(front, 'Body', 'armhole', 4), sleeve, neckband];
+    expect(told(all, deeper).filter((line) => line.startsWith('kind level'))).toEqual([
+      'kind level of above the underarm piece Front to Back was 10 now 14 other 10 longerMm 12',
+    ]);
     const uneven = [back, longer(front, 'Right', 'neck', 2), sleeve, neckband];
     expect(told(all, uneven).filter((line) => line.startsWith('kind level'))).toHaveLength(1);
   });

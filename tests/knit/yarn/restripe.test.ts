@@ -84,6 +84,11 @@ describe('other stripes from a row on', () => {
     // ripped back below where they began
     const again = withRestriped(first, make(1), restripedFrom(make(1), 3, [{ colour: 'red', rows: 9 }]));
     expect(told(again)).toBe('wwwrr rrrrrr rrrrrr');
+    // in several parts at once, each its own
+    const shoulders = restripedFrom(make(4), 8, blue);
+    const red = restripedFrom(make(4), 6, [{ colour: 'red', rows: 9 }]);
+    expect(told(withRestriped(shoulders, make(4), red))).toBe('wwwww wwrrrr wwrrrr');
+    expect(told(withRestriped(red, make(4), shoulders))).toBe('wwwww wwrrbb wwrrbb');
     // another copy's stay
     const other = { ...make(), make: 2 };
     expect(withRestriped(first, other, restripedFrom(other, 1, blue))).toHaveLength(3);

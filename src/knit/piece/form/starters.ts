@@ -160,7 +160,7 @@ function sleeve(s: StarterSizes, wish: StarterWish): Recipe {
 /** Three stitches for four rows along each side of the V, one at its point, the back neck stitch for stitch. */
 function neckband(s: StarterSizes, { words, needle }: StarterWish): Recipe {
   const side = Math.round((s.neckRows * 3) / 4);
-  const rows = Array.from({ length: Math.floor(s.bandRows / 2) }, (_, i) => 2 * i + 2);
+  const rows = Array.from({ length: s.bandRows / 2 }, (_, i) => 2 * i + 2);
   const band: Section = {
     name: words.band,
     rows: s.bandRows,

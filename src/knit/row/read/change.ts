@@ -56,7 +56,7 @@ function leanOf(c: Cursor): StitchName {
 export function readIncrease(c: Cursor): ReadItem | undefined {
   c.at += 1;
   if (takeAnyPhrase(c, 'by k|knitting|p|purling in|into the? front and then? in|into? the? back of')) {
-    takes(c, 'the', 'next', 'first', 'last');
+    takes(c, 'the');
     takeAnyPhrase(c, '1 st|nd|rd', 'next|first|last');
     return takeSts(c) ? counted('inc', 1) : undefined;
   }

@@ -206,6 +206,9 @@ describe('work that goes on as it was', () => {
     for (const of of ['rows', 'row', 'rounds', 'more', 'cm', 'inches', 'in'])
       expect(read(`k2, work 5 ${of}, k2`), of).toMatch(/^refused/);
     for (const word of ['cont', 'keeping', 'as']) expect(read(`k2, ${word} 5, k2`), word).toMatch(/^refused/);
+    // unless it is said in which manner
+    for (const how of ['as set', 'in patt', 'in moss st'])
+      expect(read(`k2, cont 5 ${how}, k2`), how).toBe('k2, work 5 sts in pattern, k2');
   });
 });
 
