@@ -22,7 +22,7 @@ import { ending } from './phrase/ending.ts';
 import { patternNamed, readBracketed, readFabric, readSpelledRib } from './phrase/fabric.ts';
 import { readOver, readThese } from './phrase/over.ts';
 import { readRowsThen } from './phrase/rows-then.ts';
-import { readSeenEnd, readUntil, skipRowsOf } from './phrase/until.ts';
+import { readSeenEnd, readUntil } from './phrase/until.ts';
 import type { FabricSaid, Statement } from './statement.ts';
 
 const EVEN = [
@@ -33,6 +33,7 @@ const EVEN = [
   'without further|more? shaping|inc|dec|increasing|decreasing',
   'on|over|across all? the|these|rem? rem? sts only?',
   'on these 2 sets',
+  'on|over the? left|right front|back|side|shoulder sts only?',
   'throughout',
 ];
 
@@ -275,7 +276,6 @@ const readRows = (c: Cursor): Extract<Until, { is: 'rows' }> | undefined =>
       return { is: 'rows', n };
     }
     if (n !== undefined && takePhrase(c, 'ridge')) {
-      skipRowsOf(c, 2 * n);
       takes(c, 'of', 'in');
       return { is: 'rows', n: 2 * n };
     }

@@ -86,7 +86,7 @@ const takeRestOfRow = (c: Cursor): boolean =>
     () =>
       takeAnyPhrase(
         c,
-        ',? and? k|p|work|patt in? patt? across the? row?',
+        ',? and? k|p|work|patt|cont in? patt? across the? row?',
         ',? and? k|p|work|patt in? patt? to the? end of? the? row?',
       ) &&
       (c.at >= c.end || isOneOf(peekWord(c), '. ; ,')),

@@ -12,6 +12,7 @@ import {
   seesPhrase,
   takeAll,
   takeAnyPhrase,
+  takePhrase,
   takes,
   takesOne,
   takeTo,
@@ -103,6 +104,7 @@ const takeDivides = (c: Cursor): boolean =>
 /** 'Make another sleeve the same', 'work a second piece in same way': one more of what was made. */
 const takeAnother = (c: Cursor): boolean =>
   attempt(c, () => {
+    takePhrase(c, 'rep to');
     if (!takes(c, 'work', 'make', 'k')) return false;
     takes(c, 'a', 'the', '1');
     if (!takes(c, 'another', 'other', 'second') || !takesOne(c, 'made again')) return false;
@@ -111,7 +113,8 @@ const takeAnother = (c: Cursor): boolean =>
       'to match|correspond',
       'the? same',
       'in the? same way|manner',
-      'like|as first|this|it|the? one?',
+      'like|as first|this|it|the? 1?',
+      'identical to the? first|other|this? piece|1?',
       'alike',
     );
     return (alike || took(c, ...AGAIN)) && (c.at >= c.end || isOneOf(peekWord(c), '. ;'));
@@ -172,6 +175,7 @@ const ASIDES = [
   'taking|working|bringing|incorporating inc|increased|extra|added|new sts into|in patt as? they? occur?',
   'keeping|keep continuity|correctness? of? the? patt and front|button|neck|side? border|borders|bands|band|edge|edges as? set|est|correct|before',
   'keeping|keep continuity|correctness of the? patt as set|est throughout?',
+  'being|taking careful|care to keep|follow|maintain the? patt st? correct?',
   'keeping|keep continuity|correctness of the? patt throughout?',
   'keeping|keep the? both|front|neck|other|opposite? edge|side|sides|armhole edge? straight|even',
   'for a? ridge|foldline|hemline|fold|turn line|row|ridge?',

@@ -12,7 +12,8 @@ import {
 import type { Item } from '../../row/read/notation.ts';
 import { ROWS } from './label.ts';
 import { readFabric } from './phrase/fabric.ts';
-import { readUntil, skipRowsOf } from './phrase/until.ts';
+import { takePurpose } from './phrase/purpose.ts';
+import { readUntil } from './phrase/until.ts';
 import type { FabricSaid, Statement } from './statement.ts';
 
 /** 'k 1 row', 'purl 3 rows', 'work 4 rows', 'k 1 row, p 1 row'. */
@@ -26,9 +27,12 @@ export const readRows = (c: Cursor): Statement | undefined =>
         const whole = c.at >= c.end || sees(c, '.', ',', ';');
         return whole ? { is: 'rows', n: 1, items: [wholeRow(base)] } : undefined;
       }
-      const n = takeNumber(c);
+      const sided = readNextSided(c, base);
+      if (sided) return sided;
+      const span = readSpan(c);
+      const n = span ?? takeNumber(c);
       takes(c, 'more', 'further');
-      if (n !== undefined && takePhrase(c, ROWS)) {
+      if (n !== undefined && (span !== undefined || takePhrase(c, ROWS))) {
         takes(c, 'more', 'further');
         takeAnyPhrase(c, 'even', 'straight', 'plain');
         const fabric = readFabricBehind(c);
@@ -45,12 +49,34 @@ export const readRows = (c: Cursor): Statement | undefined =>
       )
         return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
       if (n !== undefined && takePhrase(c, 'ridge')) {
-        skipRowsOf(c, 2 * n);
+        takeAnyPhrase(c, 'even', 'straight', 'plain');
         return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
       }
       if (takeAnyPhrase(c, 'the? next|first|second|third|fourth row', 'a row'))
         return { is: 'rows', n: 1, items: [wholeRow(base)] };
     }
+  });
+
+/** 'Knit rows 1-10': so many; 'knit rows 1-4 of the chart' are others. */
+const readSpan = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    const first = takes(c, 'rows') ? takeNumber(c) : undefined;
+    const last = takes(c, '-', 'to') ? takeNumber(c) : undefined;
+    return first === 1 && last !== undefined && last > 1 && !sees(c, 'of') ? last : undefined;
+  });
+
+/** 'Knit across next purl row to form a ridge', 'knit the next WS row for hemline': on that side. */
+const readNextSided = (c: Cursor, base: 'k' | 'p'): Statement | undefined =>
+  attempt(c, () => {
+    takes(c, 'across');
+    takes(c, 'the', 'on');
+    if (!takes(c, 'next') || !sees(c, 'k', 'p', 'rs', 'ws')) return undefined;
+    const side = takes(c, 'k', 'rs') ? 'RS' : 'WS';
+    if (side === 'WS') takes(c, 'p', 'ws');
+    if (!takes(c, 'row')) return undefined;
+    takePhrase(c, 'to form|make a? ridge|hemline|foldline');
+    takePurpose(c);
+    return { is: 'row', label: { rows: [], side }, items: [wholeRow(base)] };
   });
 
 /** 'Knit 5 ribs', 'knit 5 ribs on the first 26 sts': there and back is one. */

@@ -75,6 +75,7 @@ const readOn = (c: Cursor): Statement | undefined =>
     const only = takes(c, 'only');
     takeWhose(c);
     takes(c, 'only');
+    if (takeAnyPhrase(c, 'as foll', 'thus')) takes(c, ':', '-');
     if (seesHolder(c)) return undefined;
     return {
       is: 'work on',
@@ -108,7 +109,11 @@ const seesHolder = (c: Cursor): boolean =>
 function readWhichOnes(c: Cursor): 'first' | 'last' | 'these' | undefined {
   if (takes(c, 'last') || takeSecond(c)) return 'last';
   if (takeFirst(c)) return 'first';
-  return takeOneSide(c) || takes(c, 'these', 'this', 'those', 'rem') ? 'these' : undefined;
+  if (!takeOneSide(c) && !takes(c, 'these', 'this', 'those', 'rem')) return undefined;
+  // 'on this second set of 30 sts'
+  if (took(c, 'this') && takeFirst(c)) return 'first';
+  takeSecond(c);
+  return 'these';
 }
 
 function readBothAtOnce(c: Cursor): Statement | undefined {

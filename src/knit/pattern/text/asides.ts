@@ -135,8 +135,12 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
     return end;
   if (inner.length === 1 && isWord(tokens[at - 1], 'bind', 'cast') && isWord(first, 'bind', 'cast'))
     return end;
+  // 'k2tog, psso (2 sts decreased), k to end': what the stitch before it does
+  const does = inner.length === 3 && isWord(inner[1], 'st', 'sts') && means(inner[2]?.word, 'changed');
+  if (does && isWord(tokens[end + 1], ',', ';')) return end;
   if (inner.some((token, i) => isWord(token, 'st', 'sts') && inner[i - 1]?.kind === 'number'))
     return undefined;
+  if (ridgesOfRows(tokens[at - 2], tokens[at - 1], inner)) return end;
   // '(increase on lower edge)', '(dec made)'
   if (means(first.word, 'shaping by name') && isWord(inner[1], 'on', 'at', 'made') && inner.length > 1)
     return inner.every((token) => token.kind !== 'number') ? end : undefined;
@@ -155,6 +159,12 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
   const counts = isWord(first, 'once', 'twice', 'worked') && !means(inner[1]?.word, 'before next');
   return !counts && means(first.text, 'beginning of a comment') ? end : undefined;
 }
+
+/** '8 rows (4 ridges)', '4 ridges (8 rows)': said twice. */
+const ridgesOfRows = (n: Token | undefined, what: Token | undefined, inner: readonly Token[]): boolean =>
+  inner.length === 2 &&
+  ((isWord(what, 'rows') && isWord(inner[1], 'ridge') && n?.value === 2 * (inner[0]?.value ?? 0)) ||
+    (isWord(what, 'ridge') && isWord(inner[1], 'rows') && inner[0]?.value === 2 * (n?.value ?? 0)));
 
 /** '(armhole measures 8 in)': what it comes to by then. */
 const tellsMeasure = (tokens: readonly Token[], at: number): boolean =>

@@ -84,16 +84,22 @@ export function lex(text: string, line = 1, column = 1): Token[] {
         push(said === undefined ? 'word' : 'number', i, letters, said ?? Number.NaN, isUpper(c));
       i = end;
     } else {
+      // '2."' closes the inches before the stop
+      const swapped = text.charAt(i) === '.' && out.at(-1)?.kind === 'number' && endsInInches(text, i + 1);
+      if (swapped) push('mark', i + 1, '"', Number.NaN, false);
       const mark = text.charAt(i);
       if (c <= 32 || c === 160 || (c >= 0x2000 && c <= 0x200a)) glued = false;
       else if (!SILENT.has(mark) && !(mark === '.' && isSilentStop(text, i, out))) {
         push('mark', i, markOf(mark), Number.NaN, false);
       }
-      i += 1;
+      i += swapped ? 2 : 1;
     }
   }
   return out;
 }
+
+const endsInInches = (text: string, at: number): boolean =>
+  INCHES.has(text.charAt(at)) && /^\s?$/.test(text.charAt(at + 1));
 
 /** 'Fifty-five', 'fifty five' is one number. */
 function addToTens(out: Token[], ones: number): boolean {

@@ -49,7 +49,7 @@ const table = {
   'beginning of a row':
     'k p sl * ( [ yo inc dec bo bind cast work rep as same ssk skp all kfb pfb kbf rib patt m skpo keeping winding purling knitting seed moss join',
   'beginning of a broken row': '* ( [ k p s sl work bind cast bo',
-  'stitch after a star': 'k p knit purl yo sl ( [ ssk skp m c t',
+  'stitch after a star': 'k p knit purl yo sl ( [ ssk skp m c t rib',
   'sounds like work':
     'k p knit purl row rows rnd inc dec increase decrease bind cast bo co yo sl slip cable pattern rib ssk tog st sts ' +
     'stitch stitches turn work continue rep repeat buttonhole motif chart',
@@ -60,7 +60,8 @@ const table = {
   'closes a round': 'rnd ring circle twist twisting twisted circularly',
   'as she likes': 'want like wish desire desired need prefer required wanted',
   // '(k every row)', '(k 1 row, p 1 row)', '(k on RS, p on WS)'
-  'how a fabric is worked': 'k p knit purl plain every each all row rows on right wrong side rs ws ,',
+  'how a fabric is worked':
+    'k p knit purl plain every each all st sts the row rows on right wrong side rs ws ,',
   'end that is seen':
     'measures goes go reaches reach reached fits fit meets meet covers cover matches long wide deep',
   // what ends within a row, or by a count, or is an order

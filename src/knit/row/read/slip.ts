@@ -4,6 +4,7 @@ import {
   type Cursor,
   peek,
   sees,
+  seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -80,7 +81,7 @@ function takeBack(c: Cursor): ReturnType<typeof takeMoved> {
 /** 'yarn to front, sl 1, yarn to back', 'with yarn in front sl 1': where the yarn lies meanwhile; no stitch is made of it. */
 export const readMovedSlip = (c: Cursor): ReadItem | undefined =>
   attempt(c, () => {
-    const stays = sees(c, 'with');
+    const stays = sees(c, 'with') || seesPhrase(c, 'yarn|wool in');
     const work = takeMoved(c);
     takes(c, ',');
     if (work === undefined || !sees(c, 'sl', 's')) return undefined;

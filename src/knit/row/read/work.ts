@@ -38,6 +38,8 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
       skipEstablished(c);
       return { item: { is: 'stitches to', work: 'patt', goal, ...rib } };
     }
+    // 'work twice into the next st'
+    if (takeAnyPhrase(c, 'twice in|into the? next|same|first|last st')) return counted('inc', 1);
     const n = readCount(c);
     // 'work 2 tog', 'rib 2 tog', 'patt 3 tog'
     if ((n === 2 || n === 3) && takes(c, 'tog')) return counted(n === 2 ? 'dec' : 'dec 2', 1);

@@ -28,11 +28,11 @@ describe('a word that may be left out', () => {
       Basket pattern (multiple of {8 sts plus 4 sts|a 8 + 4|8 and 4|8, plus 4}){:|} → multiple: of 8, plus 4, name basket
       Basket pattern: multiple of 8 + 4: → multiple: of 8, plus 4, name basket
       Basket pattern: multiple of 8 → multiple: of 8, plus 0, name basket
-      Work 6 ridges{| (12 rows)} → even: until {rows, n 12}
+      Work 6 ridges → even: until {rows, n 12}
       Work until piece measures 10 cm from {rib|ribbing|border|band|welt} → even: until {length, mm 100, from rib}
       Work 10 cm {|more |deep }in st st → even: fabric {named, name stocking}, until {length, mm 100, from here}
       Work a further {6 rows|6 more rows|6 rows more} → even: until {rows, n 6}
-      Work for {3 ridges|3 ridges (6 rows)|a further 3 ridges} → even: until {rows, n 6}
+      Work for {3 ridges|a further 3 ridges} → even: until {rows, n 6}
       {Leave|Transfer|Sl|Place|Put} {rem|the rem} 20 sts on holder → hold: which rest, stitches 20
       Work {each|both} side{|s} separately → work on: which 'each side'
       Bind off 5 sts at {beg|the beg} of next 2 rows → groups: work bo, edge beginning, groups [{stitches 5, rows 2, every 1}]

@@ -92,21 +92,26 @@ const readRib = (c: Cursor): FabricSaid | undefined =>
     if (takeAnyPhrase(c, 'dbl rib')) return { is: 'rib', face: 'kkpp' };
   });
 
-const turned = (c: Cursor): boolean => peekNumber(c) !== undefined && isOneOf(peekWord(c, 1), 'k p plain');
+/** '2 plain', 'one-plain' */
+const turned = (c: Cursor): number => {
+  if (peekNumber(c) === undefined) return 0;
+  const far = peekWord(c, 1) === '-' ? 2 : 1;
+  return isOneOf(peekWord(c, far), 'k p plain') ? far : 0;
+};
 
 /** 'k2, p2' as 'kkpp'; '' when something else comes. */
 function readFace(c: Cursor): string {
   let face = '';
-  while (sees(c, 'k', 'p', 'and', ',', 'x', '/', '.') || turned(c)) {
+  while (sees(c, 'k', 'p', 'and', ',', 'x', '/', '.') || turned(c) > 0) {
     if (takes(c, ',', 'and', 'x', '/', '.')) continue;
     // '2 plain, 2 purl'
-    const before = turned(c) ? 1 : 0;
+    const before = turned(c);
     const stitch = peekWord(c, before) === 'p' ? 'p' : 'k';
-    const n = peekNumber(c, 1 - before);
+    const n = peekNumber(c, before > 0 ? 0 : 1);
     if (n === undefined || !Number.isSafeInteger(n) || n < 1 || n > 40) break;
     if (means(peekWord(c, 2), 'after a stitch count')) break;
     face += stitch.repeat(n);
-    c.at += 2;
+    c.at += Math.max(2, before + 1);
   }
   return face.includes('k') && face.includes('p') ? face : '';
 }
@@ -179,6 +184,9 @@ const readNamedPattern = (c: Cursor): FabricSaid | undefined =>
         break;
       said.push(token.text);
       c.at += 1;
-      if (takes(c, 'patt', 'st', 'rib', 'panel', 'chart')) return patternNamed(said.join(' '));
+      if (takes(c, 'patt', 'st', 'rib', 'panel', 'chart')) {
+        if (took(c, 'patt')) takes(c, 'st');
+        return patternNamed(said.join(' '));
+      }
     }
   });

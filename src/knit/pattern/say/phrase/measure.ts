@@ -44,7 +44,11 @@ export const readLength = (c: Cursor): number | undefined =>
   attempt(c, () => {
     takes(c, 'about', 'approx', 'another', 'a', 'further');
     if (!takePhrase(c, 'total of')) takes(c, 'total');
-    const n = readAmount(c);
+    const least = readAmount(c);
+    // '2-3 inches', '12 to 14 inches': between them
+    const most = attempt(c, () => (takes(c, '-', 'to', 'or') ? readAmount(c) : undefined));
+    const n = least !== undefined && most !== undefined && most > least ? (least + most) / 2 : least;
+    if (most !== undefined && n === least) return undefined;
     takes(c, 'more', 'further');
     const unit = n === undefined ? undefined : readUnit(c);
     // '4 mm needles' are no length

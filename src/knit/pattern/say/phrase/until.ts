@@ -54,14 +54,9 @@ const readFor = (c: Cursor): Until | undefined =>
       return { is: 'rows', n, ...ending(c) };
     }
     if (n !== undefined && takes(c, 'ridge')) {
-      skipRowsOf(c, 2 * n);
       return { is: 'rows', n: 2 * n, ...ending(c) };
     }
   });
-
-/** '6 ridges (12 rows)' says it twice. */
-export const skipRowsOf = (c: Cursor, rows: number): boolean =>
-  attempt(c, () => takes(c, '(') && takeNumber(c) === rows && takes(c, 'rows') && takes(c, ')'));
 
 function readTill(c: Cursor): Until | undefined {
   const under = readToUnderarm(c);
@@ -141,8 +136,12 @@ const readCountEnd = (c: Cursor): Until | undefined =>
         const from = readFrom(c);
         return { is: 'rows in all', n, from: from ?? 'start' };
       }
-      if (takes(c, 'ridge') && !sees(c, 'less', 'fewer'))
+      if (takes(c, 'ridge') && !sees(c, 'less', 'fewer')) {
+        // 'in garter st until 4 ridges have been made'
+        if (takePhrase(c, 'have|are been? made|worked|completed on? the? right? side?'))
+          return { is: 'rows', n: 2 * n, ...ending(c) };
         return { is: 'rows in all', n: 2 * n, from: 'start' };
+      }
     }
   });
 

@@ -11,6 +11,7 @@ describe('a length, in all its wordings,', () => {
       Work even for {1/2 in|½ in|1/2 inch|0.5 in} → even: until {length, mm 12.7, from here}
       Work even for {15 cm (6 in)|15 cm [6 in]|15 cm / 6 in|15 cm or 6 in|15 cm, 6 in|15 cm (150 mm)|15 cm (5 3/4 in)} → even: until {length, mm 150, from here}
       Work even for 3/16 in → even: until {length, mm 4.762499999999999, from here}
+      Work even for {2-3 in|2 to 3 inches|2 or 3 in|about 2-3 inches} → even: until {length, mm 63.5, from here}
       Work even for {4"|4 inches|4 ins|4 in} → even: until {length, mm 101.6, from here}
     `),
   )('is read: $line', expectReading);
@@ -29,7 +30,9 @@ describe('a length, in all its wordings,', () => {
       Work even for 2 2/2 in → ✗ stitch or repeat expected @11
       Work even for 3 1/1 in → ✗ stitch or repeat expected @11
       Work even for 16/16 in → ✗ stitch or repeat expected @11
-      Work even for 2-3 in → ✗ stitch or repeat expected @11
+      Work even for 3-2 in → ✗ stitch or repeat expected @11
+      Work even for 2-2 in → ✗ stitch or repeat expected @11
+      Work even for 2-3 sts → ✗ stitch or repeat expected @11
     `),
   )('is not read for more than it says: $line', expectReading);
 });
