@@ -44,6 +44,13 @@ const rowsAt = (...minutes: readonly number[]) =>
   log(...minutes.map((minute, i) => [minute, row(i + 1)] as const));
 
 describe('pace, by hand', () => {
+  it('is the same in whatever order the rows are read from the box', () => {
+    const rows = rowsAt(0, 10, 20, 31, 70);
+    const other = [3, 0, 4, 2, 1].flatMap((i) => rows[i] ?? []);
+    expect(pace(other, (entry) => entry.row)).toEqual(pace(rows, (entry) => entry.row));
+    expect(pace(other, () => 1)).toMatchObject({ rows: 4, workedMs: 70 * MINUTE });
+  });
+
   it('rows that take ten minutes, and one of forty: four times as long is still a row, a minute more is a pause', () => {
     expect(pace(rowsAt(0, 10, 20, 30, 70), () => 1)).toMatchObject({ rows: 4, workedMs: 70 * MINUTE });
     expect(pace(rowsAt(0, 10, 20, 30, 71), () => 1)).toMatchObject({ rows: 3, workedMs: 30 * MINUTE });
