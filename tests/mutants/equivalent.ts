@@ -576,4 +576,11 @@ export const equivalents: readonly Equivalent[] = [
     after: '1',
     why: 'a slice of one item less is written as well as another',
   },
+  {
+    file: 'src/knit/yarn/per-stitch.ts',
+    line: 'if (own && mm !== undefined) {',
+    before: '&&',
+    after: '||',
+    why: 'a swatch that is found has been weighed: the other is asked for the compiler',
+  },
 ];

@@ -126,6 +126,8 @@ describe('sittings, by hand', () => {
   it('go on as long as the work was not laid down for more than the time given', () => {
     expect(sittings(rowsAt(0, 45, 90)).map(({ rows }) => rows)).toEqual([3]);
     expect(sittings(rowsAt(0, 45, 91)).map(({ rows }) => rows)).toEqual([2, 1]);
+    // a thousandth of a second more
+    expect(sittings(rowsAt(0, 45, 90 + 1 / MINUTE)).map(({ rows }) => rows)).toEqual([2, 1]);
     expect(sittings(rowsAt(0, 5, 11), 5 * MINUTE).map(({ rows }) => rows)).toEqual([2, 1]);
   });
 

@@ -94,6 +94,14 @@ describe('a garment in all sizes', () => {
     expect(textOf([twice]).match(/^BACK$/gm)).toHaveLength(2);
   });
 
+  it('has each piece once, also where one size has another piece before it', () => {
+    const pocket = { ...back(20, 10, 2), name: 'Pocket' };
+    const more = given(workSize('L', { name: 'Fen vest', pieces: [pocket, back(108, 90, 6)] }));
+    const both = textOf([sizes[0] as WorkedSize, more]);
+    expect(both.match(/^[A-Z]+$/gm)?.sort()).toEqual([...new Set(both.match(/^[A-Z]+$/gm))].sort());
+    expect(both).toContain('cast on 92 (108) sts.');
+  });
+
   it('is refused without a size', () => {
     expect(writeSizes([])).toMatchObject({ ok: false, faults: [{ code: 'no sizes' }] });
   });

@@ -177,6 +177,11 @@ describe('stripes laid through a garment', () => {
     expect(striped([narrow, wide])).toMatchObject({ Narrow: { first: 1, last: 10 } });
   });
 
+  it('begin with the first row of a piece that has nothing of the fabric of the garment', () => {
+    const pocket = piece('Pocket', 'other', [[10, 'garter']], 10);
+    expect(striped([back, front, pocket], [side()])).toMatchObject({ Pocket: { first: 1, at: 1 } });
+  });
+
   it('begin with the first row of a piece of which nothing is planned', () => {
     const pieces = [{ recipe: back, makes: [] }];
     expect(Object.fromEntries(stripedThrough({ name: 'any', pieces }))).toEqual({

@@ -20,6 +20,8 @@ describe('evenly, in all its wordings,', () => {
       Inc 6 sts evenly across next row {to 60 sts|, to 60 sts|- to 60 sts|until there are 60 sts} → evenly: change 6, on next, toCount 60
       Inc 6 sts evenly across next row (60 sts) → evenly: change 6, on next (60)
       Dec evenly across next row to 60 sts → evenly: change -1, on next, toCount 60, all
+      {Inc|Increase} to 60 sts evenly {across|on} next row → evenly: change 1, on next, toCount 60, all
+      Dec to 40 sts evenly across next row → evenly: change -1, on next, toCount 40, all
       Dec 6 sts evenly over 40 sts on next row → evenly: change -6, on next, over 40
     `),
   )('is read: $line', expectReading);
