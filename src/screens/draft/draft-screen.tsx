@@ -12,10 +12,12 @@ import { Fold } from './fold.tsx';
 /** What drafts is most of what this page fetches: the page is painted first. 'failed': a first visit was cut off. */
 const rest = signal<typeof DraftPage | 'failed' | undefined>(undefined);
 
-async function open(): Promise<void> {
+/** @returns whether it could be fetched */
+async function open(): Promise<boolean> {
   const found = await import('./draft-page.tsx').catch(() => 'failed' as const);
   rest.value = found;
   if (found !== 'failed') await found.openDesign();
+  return found !== 'failed';
 }
 
 /**
@@ -33,7 +35,7 @@ export default function DraftScreen() {
   const page = rest.value === 'failed' ? undefined : rest.value;
   const form = page?.form.value;
   useArrival(title, form !== undefined || rest.value === 'failed');
-  if (rest.value === 'failed') return <NotFetched title={title} back={back} />;
+  if (rest.value === 'failed') return <NotFetched title={title} back={back} again={open} />;
   if (page && !form && page.fault()) {
     return (
       <Screen title={title} back={back}>
