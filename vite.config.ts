@@ -4,6 +4,7 @@ import { chunkGroups, WHEN_WANTED } from './src/build/chunks.ts';
 import { head } from './src/build/head.ts';
 import { licences, licencesFile } from './src/build/licences.ts';
 import { outDir, version } from './src/build/out-dir.ts';
+import { parted } from './src/build/parted.ts';
 import { smaller } from './src/build/smaller.ts';
 import { words } from './src/build/words.ts';
 import { worker } from './src/build/worker.ts';
@@ -16,7 +17,7 @@ export default defineConfig({
   base: './',
   oxc: { jsx },
   define: { __VERSION__: JSON.stringify(version) },
-  plugins: [smaller, ...head, beside, words, licences, ...worker],
+  plugins: [smaller, ...head, beside, parted, words, licences, ...worker],
   // what is worked out beside the page: a module like the page's own, so that the same policy holds for it
   worker: {
     format: 'es',

@@ -2,7 +2,7 @@
 export function readAloud(sentence: string, language: string): void {
   if (!canReadAloud()) return;
   speechSynthesis.cancel();
-  const saying = new SpeechSynthesisUtterance(sentence);
+  const saying = new SpeechSynthesisUtterance(sentence.replaceAll('\u00ad', ''));
   saying.lang = language;
   saying.rate = 0.9;
   speechSynthesis.speak(saying);
