@@ -124,7 +124,7 @@ const keeping = [
     'garments/stripes-to-pass',
   ),
   'src/knit/piece/before-row.ts',
-  ...['quiet-line.tsx', 'knitting/before-row.tsx', 'count/read-notes.ts'].map(
+  ...['quiet-line.tsx', 'knitting/before-row.tsx', 'count/read-notes.ts', 'count/stripes-drawn.tsx'].map(
     (name) => `src/screens/${name}`,
   ),
 ];

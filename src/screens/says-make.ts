@@ -3,7 +3,7 @@ import { wornSide } from '../knit/piece/worn-side.ts';
 import { say } from '../words/say.ts';
 
 /**
- * 'Front: Left shoulder', 'Sleeve, no. 2', 'Front, left as worn'; needs the catalogue 'craft'. A part that is the whole
+ * 'Front: Left shoulder', 'Sleeve no. 2', 'Front, left as worn'; needs the catalogue 'craft'. A part that is the whole
  * piece is named once.
  * @param of the piece's recipe, or how many makes it has where no more is known
  */

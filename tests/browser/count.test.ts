@@ -237,17 +237,17 @@ for (const size of walkedOn('common')) {
       await fits(page);
       await button(page, 'Row done on both').tap();
       await page.getByText('This row: wrong side').waitFor();
-      await button(page, /^Row 2 of Sleeve, no\. 2 done$/).tap();
-      await page.getByText('Sleeve, no. 2 is a row ahead; now comes Sleeve, no. 1.').waitFor();
-      await button(page, /^Row 2 of Sleeve, no\. 1 done$/).tap();
+      await button(page, /^Row 2 of Sleeve no\. 2 done$/).tap();
+      await page.getByText('Sleeve no. 2 is a row ahead; now comes Sleeve no. 1.').waitFor();
+      await button(page, /^Row 2 of Sleeve no\. 1 done$/).tap();
       await page.getByText('This row: right side').waitFor();
-      await button(page, /^Undo on Sleeve, no\. 2$/).tap();
-      await page.getByText('Sleeve, no. 1 is a row ahead; now comes Sleeve, no. 2.').waitFor();
+      await button(page, /^Undo on Sleeve no\. 2$/).tap();
+      await page.getByText('Sleeve no. 1 is a row ahead; now comes Sleeve no. 2.').waitFor();
       // ripped further, it is told by its name, with the way to its row
-      await button(page, /^Undo on Sleeve, no\. 2$/).tap();
-      await page.getByText('Sleeve, no. 2 is 2 rows behind Sleeve, no. 1.').waitFor();
+      await button(page, /^Undo on Sleeve no\. 2$/).tap();
+      await page.getByText('Sleeve no. 2 is 2 rows behind Sleeve no. 1.').waitFor();
       await fits(page);
-      await link(page, 'To row 1 of Sleeve, no. 2').tap();
+      await link(page, 'To row 1 of Sleeve no. 2').tap();
       await page.getByText('Row 1 of 139').first().waitFor();
       expect(at.phone?.complaints).toEqual([]);
     });

@@ -12,7 +12,7 @@ afterAll(removeProfiles);
 const darkRows = (page: Page): Promise<number> =>
   page.locator('.map .stripes path[fill-opacity="0.55"]').count();
 
-it('other stripes from the needle on: said before they are taken, with what lies beside; before the row they begin with, and after a reload', async () => {
+it('other stripes from the needle on: said before they are taken, with what lies beside; before the row they begin with, and after a reload; and drawn on the back when it is done', async () => {
   const host = await plainHost();
   const phone = await openPhone({ size: 'small', reducedMotion: 'reduce', worker: false });
   const { page } = phone;
@@ -66,6 +66,10 @@ it('other stripes from the needle on: said before they are taken, with what lies
   await knitter.open('#/k/sample/front/0/1');
   // in step with the back: rows 51 and 52 are the fifth pair
   await page.locator('.before-row', { hasText: 'woad' }).waitFor();
+  await atRow(page, knitter, 192);
+  await knitter.pad.tap();
+  await page.locator('.part-end .stripes').waitFor({ state: 'attached' });
+  expect(await darkRows(page)).toBeGreaterThan(60);
   expect(phone.complaints).toEqual([]);
   await phone.close();
 });

@@ -30,7 +30,7 @@ describe('the copies of a piece', () => {
   });
 
   it('of a sleeve are counted, since either fits; a single piece needs no number', () => {
-    expect([called('Sleeve', 2), called('Back', 1)]).toEqual(['Sleeve, no.\u00a02', 'Back']);
+    expect([called('Sleeve', 2), called('Back', 1)]).toEqual(['Sleeve no.\u00a02', 'Back']);
     expect(saysMake('Back', 'left shoulder', 1, 1)).toBe('Back: left shoulder');
   });
 });

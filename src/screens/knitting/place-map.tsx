@@ -5,8 +5,10 @@ import { makeInHand } from '../../app/in-hand/make-in-hand.ts';
 import { goTo } from '../../app/navigate.ts';
 import type { MakeView, PieceView } from '../../app/state.ts';
 import { garmentInHand, type InHand, looking } from '../../app/state.ts';
+import { coloursOf, isStriped } from '../../knit/yarn/stripes.ts';
 import { PanelMap, type RowPlace } from '../../ui/panel-map/panel-map.tsx';
 import { say } from '../../words/say.ts';
+import { StripesDrawn } from '../count/stripes-drawn.tsx';
 import { hrefToMake } from '../links.ts';
 import { useFresh } from '../use-fresh.ts';
 
@@ -39,8 +41,34 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
         others={others}
         looked={looking.value === undefined ? undefined : { part: current, row: looking.value }}
         onRead={read}
+        over={now.place.rows >= now.place.total && make && <Stripes make={make} now={now} />}
       />
     </section>
+  );
+}
+
+interface StripesProps {
+  readonly make: MakeView;
+  readonly now: InHand;
+}
+
+/** What was made has its stripes, as far as it is worked. Only then: as many shapes as rows are no part of a tap. */
+function Stripes({ make, now }: StripesProps) {
+  const garment = garmentInHand.value?.garment;
+  if (!garment || !isStriped(garment)) return null;
+  const { parts } = make;
+  const worked = workedOf(make, now);
+  const all = [garment.stripes ?? [], ...(garment.restriped ?? []).map(({ stripes }) => stripes)].flat();
+  return (
+    <StripesDrawn
+      parts={parts}
+      order={all.map(({ colour }) => colour)}
+      colours={(part) => {
+        const colour = coloursOf(garment, now.place.piece, parts, part, make.make);
+        const rows = worked[parts.indexOf(part)] ?? 0;
+        return (row) => (row <= rows ? colour(row) : undefined);
+      }}
+    />
   );
 }
 

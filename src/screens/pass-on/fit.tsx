@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { setByHand } from '../../app/drafts/design/draft-again.ts';
 import { type DesignForm, designOf } from '../../app/drafts/design/form.ts';
 import { fitPassed, isChanged } from '../../app/garments/fit-passed.ts';
@@ -32,10 +32,12 @@ type Whose = { readonly person: DesignForm['person']; readonly body: Body } | un
 interface Props {
   readonly passed: PassedOn;
   readonly designed: Designed;
+  /** what it comes to in her size and gauge: that is drawn */
+  readonly onMade: (garment: PassedOn) => void;
 }
 
 /** Her size and her swatch: the garment is drafted again by the same rules. */
-export function Fit({ passed, designed: { form, set, people } }: Props) {
+export function Fit({ passed, designed: { form, set, people }, onMade }: Props) {
   const table = set?.table ?? form.person.table ?? 'women';
   const asked = passed.pieces.find(({ gauge }) => gauge)?.gauge ?? { stitches: 0, rows: 0 };
   const [who, setWho] = useState(AS_PLANNED);
@@ -52,6 +54,7 @@ export function Fit({ passed, designed: { form, set, people } }: Props) {
     () => fitPassed(passed, { form, set, asked, gauge, who: whose }, saysName),
     [passed, form, set, asked, gauge, whose],
   );
+  useEffect(() => onMade(made.ok ? made.value.garment : passed), [made, passed, onMade]);
   const changed = useMemo(() => isChanged(passed, form), [passed, form]);
   return (
     <>

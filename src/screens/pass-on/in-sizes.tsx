@@ -111,7 +111,7 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
     tell('');
   };
   return (
-    <div class="pass-on">
+    <div class="pass-on in-sizes">
       <div class="pass-on no-print">
         <p>{say('passOn.sizesFrom')}</p>
         <SelectField

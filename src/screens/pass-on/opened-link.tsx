@@ -11,22 +11,30 @@ import { Keep, saysChange } from './keep-link.tsx';
 /** A garment that came in a link: in her size where its design came with it, else in her gauge. */
 export function OpenedLink({ passed }: { readonly passed: PassedOn }) {
   const [designed, setDesigned] = useState<Designed | 'none'>();
+  const [hers, setHers] = useState(passed);
   useEffect(() => {
     void readDesign(passed).then(setDesigned);
   }, [passed]);
   return (
     <div class="pass-on pass-on-opened columns">
-      <About garment={passed} />
-      {designed === 'none' && <InGauge garment={passed} />}
-      {typeof designed === 'object' && <Fit passed={passed} designed={designed} />}
+      <About garment={hers} />
+      {designed === 'none' && <InGauge garment={passed} onMade={setHers} />}
+      {typeof designed === 'object' && <Fit passed={passed} designed={designed} onMade={setHers} />}
     </div>
   );
 }
 
-function InGauge({ garment }: { readonly garment: PassedOn }) {
+interface InGaugeProps {
+  readonly garment: PassedOn;
+  /** what it comes to in her gauge: that is drawn */
+  readonly onMade: (garment: PassedOn) => void;
+}
+
+function InGauge({ garment, onMade }: InGaugeProps) {
   const asked = garment.pieces.find((piece) => piece.gauge)?.gauge;
   const [gauge, setGauge] = useState<Partial<Gauge>>(asked ?? {});
   const mine = useMemo(() => inGauge(garment, asked, gauge), [garment, asked, gauge]);
+  useEffect(() => onMade(mine.ok ? mine.value : garment), [mine, garment, onMade]);
   return (
     <>
       {asked && (

@@ -18,8 +18,10 @@ export interface MapView {
   readonly besideX: readonly number[];
 }
 
-/** px that needle ends, notches and the scale bar need around the cloth */
+/** px that needle ends and notches need around the cloth */
 const ROOM_PX = 16;
+/** px from the cloth to the scale bar: the arrow of a row that is just cast on lies between them */
+const SCALE_PX = 30;
 
 /** What of the plane is shown, all makes side by side, and how thick a pixel is in it. */
 export function viewOf(box: Box, others: readonly OtherMake[], sizePx: number): MapView {
@@ -36,7 +38,7 @@ export function viewOf(box: Box, others: readonly OtherMake[], sizePx: number): 
     return x;
   });
   const bottom = box.y + box.height;
-  const scaleY = bottom + room;
+  const scaleY = bottom + SCALE_PX * pixelMm;
   const x = box.x - room;
   const width = end + room - x;
   const height = scaleY + 3 * pixelMm - (top - room);

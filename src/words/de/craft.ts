@@ -35,7 +35,7 @@ export const words: Translation<typeof english> = {
   markCastOn: '{by} anschlagen {edge}',
   markCastOnMiddle: '{by} in der Mitte anschlagen',
   part: '{piece}: {part}',
-  make: '{piece}, Nr.\u00a0{make}',
+  make: '{piece} Nr.\u00a0{make}',
   makeleft: '{piece}, links am Körper',
   makeright: '{piece}, rechts am Körper',
 };

@@ -33,7 +33,7 @@ export const words = {
   markCastOn: 'cast on {by} {edge}',
   markCastOnMiddle: 'cast on {by} at the middle',
   part: '{piece}: {part}',
-  make: '{piece}, no.\u00a0{make}',
+  make: '{piece} no.\u00a0{make}',
   makeleft: '{piece}, left as worn',
   makeright: '{piece}, right as worn',
 } as const;

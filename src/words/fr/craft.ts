@@ -35,7 +35,7 @@ export const words: Translation<typeof english> = {
   markCastOn: 'monter {by} {edge}',
   markCastOnMiddle: 'monter {by} au milieu',
   part: '{piece} : {part}',
-  make: '{piece}, nº\u00a0{make}',
+  make: '{piece} nº\u00a0{make}',
   makeleft: '{piece}, à gauche une fois porté',
   makeright: '{piece}, à droite une fois porté',
 };

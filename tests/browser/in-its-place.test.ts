@@ -1,0 +1,279 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
+import { unseen } from './in-sight.ts';
+import { type Knitter, knitterAt } from './knitter.ts';
+import { type Look, openSettings, wear } from './looks.ts';
+import { illSet } from './set-well.ts';
+import { settled } from './settled.ts';
+import { atRow, sights } from './sights.ts';
+
+let phone: Phone;
+let page: Page;
+let settings: Page;
+let knitter: Knitter;
+
+beforeAll(async () => {
+  const { url } = await plainHost();
+  phone = await openPhone({ reducedMotion: 'reduce', worker: false });
+  page = phone.page;
+  knitter = knitterAt(page, url);
+  await knitter.openSample();
+  settings = await openSettings(page, url);
+});
+
+afterAll(async () => {
+  await phone.close();
+  removeProfiles();
+});
+
+const plain: Look = { name: 'plain', width: 390, height: 844 };
+const small: Look = { ...plain, name: 'small', width: 320, height: 640 };
+const germanLarge: Look = { ...plain, name: 'German, large', text: 200, language: 'Deutsch' };
+const onItsSide: Look = { name: 'side', width: 844, height: 390 };
+const tablet: Look = { name: 'tablet', width: 1180, height: 820 };
+
+afterEach(() => wear(page, settings, plain));
+
+/** Comes to sights one after the other, in plain letters. */
+async function come(...names: readonly string[]): Promise<void> {
+  await wear(page, settings, plain);
+  for (const name of names) await sights.find((sight) => sight.name === name)?.come(page, knitter);
+}
+
+/** The back at a row, which it may be at from a test before. */
+async function toRow(row: number): Promise<void> {
+  await wear(page, settings, plain);
+  await knitter.open('#/k/sample/back/0/1');
+  await knitter.pad.waitFor();
+  if ((await knitter.row()).row !== row) await atRow(page, knitter, row);
+}
+
+async function look(at: Look): Promise<void> {
+  await wear(page, settings, at);
+  await settled(page);
+}
+
+/** Where each stands: its edges, whole px. */
+const boxes = (selector: string) =>
+  page.locator(selector).evaluateAll((all) =>
+    all
+      .filter((it) => it.checkVisibility())
+      .map((it) => it.getBoundingClientRect())
+      .map(({ left, right, top, bottom }) => ({
+        left: Math.round(left),
+        right: Math.round(right),
+        top: Math.round(top),
+        bottom: Math.round(bottom),
+      })),
+  );
+
+describe('a garment that came in a link', () => {
+  it('is drawn and measured in the size that she chooses, not in the one that it was planned in', async () => {
+    await come('design opened');
+    const wide = () => page.locator('.pass-on-pieces > li').first().textContent();
+    const planned = await wide();
+    await come('design in another size');
+    await expect.poll(wide).not.toBe(planned);
+    // what the table says round the chest is front and back of what is drawn, seams taken off
+    const [chest = 0] = await inches('.size-table tbody td');
+    const [back = 0] = await inches('.pass-on-pieces > li p');
+    expect(Math.abs(2 * back - chest)).toBeLessThan(2);
+  });
+});
+
+const inches = (selector: string) =>
+  page.locator(selector).evaluateAll((all) =>
+    all.map((it) => {
+      const [, whole = '0', part = ''] = /(\d+)([¼½¾]?)/.exec(it.textContent ?? '') ?? [];
+      return Number(whole) + (['', '¼', '½', '¾'].indexOf(part) * 1) / 4;
+    }),
+  );
+
+describe('in large letters and long words', () => {
+  it('what no longer matches, and what a pattern’s text says wrong, stays within its box', async () => {
+    await come('edit piece', 'edit piece that others go by');
+    await look(germanLarge);
+    expect((await illSet(page)).cut).toEqual([]);
+    await come('pattern copied', 'pattern read');
+    await look(germanLarge);
+    expect((await illSet(page)).cut).toEqual([]);
+  });
+
+  it('a notice’s words have its whole width, below its sign where there is no room beside it', async () => {
+    await come('backup looked at', 'file handed over');
+    await look(germanLarge);
+    const narrow = await page.locator('.notice').evaluateAll((all) =>
+      all.flatMap((it) => {
+        const [has, of] = [it.querySelector('.notice-words'), it];
+        const wide = has?.getBoundingClientRect().width ?? 0;
+        const room = of.getBoundingClientRect().width;
+        return wide < 0.7 * room ? [`${Math.round(wide)} of ${Math.round(room)}`] : [];
+      }),
+    );
+    expect(narrow).toEqual([]);
+  });
+
+  it('the sign of what folds stands beside the first line of its name', async () => {
+    for (const hash of ['#/g/sample/yarn', '#/g/sample', '#/draft']) {
+      await wear(page, settings, plain);
+      await knitter.open(hash);
+      await page.locator('.group > summary').first().waitFor();
+      await look(germanLarge);
+      const below = await page.locator('.group > summary').evaluateAll((all) =>
+        all.flatMap((it) => {
+          const name = it.querySelector('h2');
+          const gap = (name?.getBoundingClientRect().top ?? 0) - it.getBoundingClientRect().top;
+          return name && gap > 1.2 * Number.parseFloat(getComputedStyle(it).fontSize)
+            ? [`${it.textContent} ${Math.round(gap)} px`]
+            : [];
+        }),
+      );
+      expect({ hash, below }).toEqual({ hash, below: [] });
+    }
+  });
+
+  it('the figures of one size are in sight beside what they measure', async () => {
+    await come('design opened', 'design in another size');
+    await look(germanLarge);
+    const [table] = await boxes('.size-scroll');
+    const beyond = await page.locator('.size-table td').evaluateAll(
+      (all, end) =>
+        all.flatMap((it) => {
+          const range = document.createRange();
+          range.selectNodeContents(it);
+          const { left, right } = range.getBoundingClientRect();
+          return right > end
+            ? [`${it.textContent} at ${Math.round(left)} to ${Math.round(right)} of ${end}`]
+            : [];
+        }),
+      table?.right ?? 0,
+    );
+    expect(beyond).toEqual([]);
+    expect((await illSet(page)).broken.filter((one) => one.includes('size-'))).toEqual([]);
+  });
+
+  it('the number that is typed stays in sight while its keys are pressed', async () => {
+    await atRow(page, knitter, 119);
+    await knitter.open('#/k/sample/back/0/1/check');
+    await page.locator('.keys').waitFor();
+    await look({ ...small, name: 'small, large letters', text: 200 });
+    await page.locator('.key').last().scrollIntoViewIfNeeded();
+    await page.evaluate(() => scrollBy(0, 2000));
+    expect(await unseen(page, '.keys-shown')).toEqual([]);
+  });
+});
+
+describe('two pieces on one needle', () => {
+  it('have their words and counts in sight on a phone on its side, above the key for both', async () => {
+    await come('count together');
+    await look(onItsSide);
+    await page.evaluate(() => scrollTo(0, 0));
+    expect(await unseen(page, '.count-big')).toEqual([]);
+    expect(await unseen(page, '.count-after')).toEqual([]);
+    expect(await unseen(page, '.count-bar > .button')).toEqual([]);
+  });
+});
+
+describe('the lengths of a row', () => {
+  const cut = async () => {
+    const [foot] = await boxes('.screen-foot');
+    return (await boxes('.lengths dt, .lengths dd')).filter(
+      ({ top, bottom }) => top < (foot?.top ?? 0) && bottom > (foot?.top ?? 0) - 4,
+    );
+  };
+
+  it('are whole above the foot where the phone is locked', async () => {
+    await toRow(119);
+    await page.getByRole('button', { name: 'Lock', exact: true }).tap();
+    await look(plain);
+    await page.locator('.hold').waitFor();
+    const locked = await cut();
+    await page.getByRole('button', { name: 'Hold to unlock' }).press('Enter');
+    await knitter.pad.waitFor();
+    expect(locked).toEqual([]);
+  });
+
+  it('are whole above the foot where two ways are to be chosen from', async () => {
+    await toRow(60);
+    await come('two ways');
+    await look(plain);
+    expect(await cut()).toEqual([]);
+  });
+});
+
+describe('the map of a piece', () => {
+  it('has the arrow of its first row apart from its scale', async () => {
+    await come('another sample');
+    for (const at of [tablet, onItsSide]) {
+      await look(at);
+      await page.locator('.place-map .map-scale').scrollIntoViewIfNeeded();
+      const [[arrow], [scale]] = await Promise.all([
+        boxes('.place-map .needle-way'),
+        boxes('.place-map .map-scale'),
+      ]);
+      expect(arrow?.bottom ?? 9999, at.name).toBeLessThan(scale?.top ?? 0);
+    }
+  });
+});
+
+describe('what comes out of a draft', () => {
+  it('has each figure apart from the one beside it, and the seams below their head', async () => {
+    await come('draft', 'draft unfolded');
+    for (const at of [plain, tablet]) {
+      await look(at);
+      const tight = await page.locator('.draft-table tr').evaluateAll((all) =>
+        all.flatMap((row) => {
+          const ends = [...row.querySelectorAll('td')].map((cell) => {
+            const range = document.createRange();
+            range.selectNodeContents(cell);
+            return range.getBoundingClientRect();
+          });
+          const [one, other] = ends;
+          return one && other && other.width > 0 && other.left - one.right < 8 ? [row.textContent] : [];
+        }),
+      );
+      expect({ look: at.name, tight }).toEqual({ look: at.name, tight: [] });
+    }
+    const [head] = await boxes('.draft-stack:has(> .draft-seams) > h3');
+    const [list] = await boxes('.draft-seams');
+    expect(list?.top ?? 0).toBeGreaterThanOrEqual(head?.bottom ?? 9999);
+  });
+});
+
+describe('on a tablet', () => {
+  it('the sizes of a garment stand beside the table of what they come to', async () => {
+    await come('design opened', 'in several sizes', 'in several sizes worked out');
+    await look(tablet);
+    const [table] = await boxes('.size-scroll');
+    const [chosen] = await boxes('.pass-on-ticks');
+    expect(table?.left ?? 0).toBeGreaterThan(chosen?.right ?? 9999);
+    expect((table?.right ?? 0) - (chosen?.left ?? 0)).toBeGreaterThan(0.75 * tablet.width);
+  });
+
+  it('what is told above the pad stands over the pad, not over the drawing of the piece', async () => {
+    await toRow(60);
+    await come('row done elsewhere');
+    await look(tablet);
+    const [told] = await boxes('.screen-foot > .notice');
+    const [pad] = await boxes('.pad-row');
+    expect(told?.left ?? 0).toBeGreaterThanOrEqual((pad?.left ?? 9999) - 1);
+  });
+});
+
+describe('cards side by side', () => {
+  it('are as high as each other', async () => {
+    await come('samples');
+    await look({ ...tablet, width: 600 });
+    const uneven: string[] = [];
+    for (const hash of ['#/samples', '#/']) {
+      await knitter.open(hash);
+      await page.locator('.ways .card').first().waitFor();
+      const all = await boxes('.ways .card');
+      for (const one of all)
+        if (all.some(({ top, bottom }) => top === one.top && bottom !== one.bottom)) uneven.push(hash);
+    }
+    expect(uneven).toEqual([]);
+  });
+});
