@@ -2,7 +2,7 @@ import type { Fault } from '../../fault.ts';
 import type { Statement } from '../say/statement.ts';
 import { type Build, otherEdge, type PartBuild, type PieceBuild, startEdge } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
-import { resolveGap } from './build/gap.ts';
+import { gapOf, resolveGap } from './build/gap.ts';
 import { split } from './build/part.ts';
 import { doRejoin } from './rejoin.ts';
 
@@ -13,7 +13,7 @@ export function doWorkOn(
   part: PartBuild,
   said: Extract<Statement, { is: 'work on' }>,
 ): Fault | undefined {
-  if (said.which === 'both at once') piece.bothSides = true;
+  if (said.which === 'both at once' || said.which === 'each side') piece.bothSides = true;
   if (part.gap) {
     const sets = part.gap;
     const which =
@@ -55,7 +55,10 @@ function otherSet(
   { which, stitches }: Extract<Statement, { is: 'work on' }>,
 ): boolean {
   if (parent === undefined || (which !== 'first' && which !== 'last')) return false;
-  const begins = startEdge(parent);
+  const last = parent.rows.at(-1)?.items ?? [];
+  // where the row that parted them began, or the next one would
+  const parted = gapOf(parent) !== undefined || last.some(({ is }) => is === 'parting');
+  const begins = parted ? otherEdge(startEdge(parent)) : startEdge(parent);
   const edge = which === 'first' ? begins : otherEdge(begins);
   return piece.resting.some(
     (one) => one.parent === parent && one.stitches === stitches && (stitches !== live || one.edge === edge),

@@ -10,7 +10,7 @@ import {
   takes,
   takeTo,
 } from '../../row/read/cursor.ts';
-import { takesCastOnto } from './front-door.ts';
+import { takesCastOnto, worksAcross } from './front-door.ts';
 import { takePurpose } from './phrase/purpose.ts';
 import type { Statement } from './statement.ts';
 
@@ -33,12 +33,12 @@ export const readCastOn = (c: Cursor): Statement | undefined =>
       if (n !== undefined && Number.isSafeInteger(n)) {
         const more = takes(c, 'more', 'additional');
         takePhrase(c, 'st|sts');
-        if (takePurpose(c) && !more) return { is: 'cast on', stitches: n };
+        if (takePurpose(c) && !more && !worksAcross(c)) return { is: 'cast on', stitches: n };
         takes(c, 'loosely', 'for');
         if (sees(c, 'back', 'front', 'sleeve', 'border', 'body', 'lower', 'hem', 'rib')) c.at += 1;
         takes(c, 'edge', 'loosely');
         takeMethod(c);
-        if (!more && !seesPhrase(c, 'at|over')) return { is: 'cast on', stitches: n };
+        if (!more && !seesPhrase(c, 'at|over') && !worksAcross(c)) return { is: 'cast on', stitches: n };
       }
     }
   });

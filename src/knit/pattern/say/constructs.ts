@@ -52,10 +52,12 @@ function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
     return until && { is: 'even', until };
   }
   // 'st st, keeping 3 sts at each end in garter st, | until …'
+  // 'work on these 16 sts, keeping 4 sts at front opening in garter st, | for 4 rows'
   if (
-    (even?.is === 'borders' || even?.is === 'buttonholes') &&
-    last?.is === 'even' &&
-    last.until === undefined
+    ((even?.is === 'borders' || even?.is === 'buttonholes') &&
+      last?.is === 'even' &&
+      last.until === undefined) ||
+    (last?.is === 'borders' && even?.is === 'work on')
   ) {
     const until = readUntil(c);
     return until && { is: 'even', fabric: { is: 'established' }, until };

@@ -69,6 +69,8 @@ export const readEven = (c: Cursor): Statement | undefined =>
       else takes(c, 'work', 'in');
       takeAnyPhrase(c, 'a|the? border|band|edge|neckband|collar of|in', 'border|band of');
     }
+    // 'work across in garter st'
+    if (verb) attempt(c, () => takes(c, 'across') && sees(c, 'in'));
     if (verb) takeAnyPhrase(c, 'this|the panel|piece|section|part|strip in', 'back and forth');
     // 'work these 8 sts in st st until …'
     const these = verb ? readThese(c) : undefined;

@@ -67,7 +67,17 @@ const castsOn = (c: Cursor): boolean =>
       return false;
     if (sees(c, 'mm', 'cm', 'inch')) return false;
     takePhrase(c, 'st|sts');
-    return !seesPhrase(c, 'at|over|on each|both|either') && !isWord(c.tokens[c.at], 'each');
+    return (
+      !seesPhrase(c, 'at|over|on each|both|either') && !isWord(c.tokens[c.at], 'each') && !worksAcross(c)
+    );
+  });
+
+/** 'cast on 12 sts and continue across the remaining 80 sts': in the row that is worked over those. */
+export const worksAcross = (c: Cursor): boolean =>
+  ahead(c, () => {
+    takes(c, ',');
+    takes(c, 'and', 'then');
+    return takePhrase(c, 'k|p|work|patt|cont in? patt? across|over the? rem|next|other|held');
   });
 
 /**

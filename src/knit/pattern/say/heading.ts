@@ -159,9 +159,13 @@ function afterMakes(c: Cursor, at: number): number {
 const sayHowMany = ([open, make, n]: readonly Token[]): boolean =>
   open?.text === '(' && means(make?.text, 'how many in a heading') && n?.kind === 'number';
 
-/** 'Begin with the sleeves', 'Knit the upper back', 'Instructions for back': so many tokens before the name. */
+/** 'Begin with the sleeves', 'Knit the upper back', 'Instructions for back', 'Divide the work for the neck': so many tokens before the name. */
 function leadIn(tokens: readonly Token[]): number {
   if (isWord(tokens[0], 'instruction', 'instructions')) return isWord(tokens[1], 'for') ? 2 : 0;
+  if (isWord(tokens[0], 'divide')) {
+    const what = isWord(tokens[1], 'the') ? 2 : 1;
+    return isWord(tokens[what], 'work', 'sts') ? what + 1 : 0;
+  }
   if (!isWord(tokens[0], 'begin', 'beg', 'start', 'work', 'k', 'make')) return 0;
   const the = isWord(tokens[1], 'with') ? 2 : 1;
   return isWord(tokens[the], 'the') ? the + 1 : 0;

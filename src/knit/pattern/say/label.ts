@@ -18,6 +18,7 @@ import {
   took,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
+import { skipDivide } from './phrase/row-kind.ts';
 import { readSide } from './phrase/side.ts';
 import type { Label } from './statement.ts';
 
@@ -39,9 +40,10 @@ export const readLabel = (c: Cursor): Label | undefined =>
     if (label === undefined) return undefined;
     const side = label.side ?? sideAfter(c);
     takes(c, ',');
-    if (!takes(c, ':', '.', '-', '=') && !looksLikeRow(c)) return undefined;
+    if (!takes(c, ':', '.', '-', '=') && !skipDivide({ ...c }) && !looksLikeRow(c)) return undefined;
     const later = side ?? sideAfter(c);
     takes(c, ':', '-');
+    skipDivide(c);
     // 'Next row: make buttonhole, k 2, yo, …'
     const hole = attempt(c, () => takeAnyPhrase(c, 'make|work? a|the? buttonhole :|,|-') && looksLikeRow(c));
     const name = hole ? { name: 'buttonhole' } : {};
@@ -219,7 +221,7 @@ const castsOver = (c: Cursor): boolean =>
 /** 'On next row, k to last 2 sts', 'in the next row (RS): …'; 'on next row and every 4th row' is a rhythm. */
 const onNext = (c: Cursor): Label | undefined =>
   attempt(c, () => {
-    if (!takes(c, 'on', 'in')) return undefined;
+    if (!takePhrase(c, 'at the? beg of') && !takes(c, 'on', 'in')) return undefined;
     takes(c, 'the', 'foll');
     const label = sees(c, 'next') ? next(c) : undefined;
     if (label === undefined || label.next !== undefined) return undefined;

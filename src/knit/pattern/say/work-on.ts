@@ -6,6 +6,7 @@ import {
   peekWord,
   sees,
   seesOne,
+  seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -46,6 +47,7 @@ const readOn = (c: Cursor): Statement | undefined =>
     if (
       !takeAnyPhrase(
         c,
+        'work|working|cont|continuing back and forth on|over',
         'work|working|cont|continuing on|with|over',
         'start|begin the? front|back|other? side? on|over|with',
         'work|working|cont in patt on',
@@ -96,11 +98,12 @@ const readWith = (c: Cursor): Statement | undefined =>
     return sees(c, 'work', 'cont', 'k', 'p', 'beg') ? { is: 'stated', stitches: n } : undefined;
   });
 
-/** 'work across 25 sts and slip them to a holder' is a row. */
+/** 'work across 25 sts and slip them to a holder' is a row, and so is 'work over 25 sts, bind off next 12 sts'. */
 const seesHolder = (c: Cursor): boolean =>
   ahead(c, () => {
-    takes(c, ',', '.');
-    takes(c, 'and');
+    const parted = takes(c, ',', '.');
+    takes(c, 'and', 'then');
+    if (parted && seesPhrase(c, 'bind|cast off the? next|center')) return true;
     return (
       takes(c, 'place', 'put', 'sl', 'leave', 'transfer') && sees(c, 'them', 'these', 'those', 'on', 'onto')
     );
@@ -122,6 +125,7 @@ function readBothAtOnce(c: Cursor): Statement | undefined {
       c,
       'work|working both|each side|sides separately? at the? once|same time?',
       'at the? same time work|working both|each side|sides',
+      'work|working both side|sides with|using separate|2 ball of? yarn|wool?',
     )
   )
     return undefined;

@@ -1,7 +1,7 @@
 import { endsOrdinal, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
-import { beginsStitch, holdsWorked, partsStitches, partsTurn } from './stitch-stops.ts';
+import { beginsStitch, holdsWorked, partsStitches, partsTurn, worksOnSome } from './stitch-stops.ts';
 
 /** A stretch of a line's tokens that says one thing: from, up to but not with. */
 export interface Sentence {
@@ -34,6 +34,9 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
     if (i > from && depth === 0 && startsLineWithLabel(tokens, i)) cut(i);
     if (text === '.' && goesOnBehindStop(tokens, from, i)) continue;
     if ((text === '.' || text === '!' || text === '?') && depth === 0) {
+      cut(i);
+      from = i + 1;
+    } else if (i > from && depth === 0 && worksOnSome(tokens, i)) {
       cut(i);
       from = i + 1;
     } else if (i > from && depth === 0 && repeatsBehindRow(tokens, from, i)) cut(i);
@@ -73,9 +76,10 @@ function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): b
   )
     return true;
   const rest = isWord(tokens[at + 1], 'k', 'p', 'work', 'patt', 'rib') && isWord(tokens[at + 2], 'to');
+  const end = isWord(tokens[at + 3], 'the') ? at + 4 : at + 3;
   return (
     rest &&
-    isWord(tokens[at + 3], 'end') &&
+    isWord(tokens[end], 'end') &&
     tokens.slice(from, at).some((token) => isWord(token, 'bind', 'cast', 'bo'))
   );
 }

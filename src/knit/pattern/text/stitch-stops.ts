@@ -118,3 +118,14 @@ function worksSome(tokens: readonly Token[], from: number, at: number): boolean 
   while (i > from && isWord(tokens[i], 'over', 'across', 'first', 'the')) i -= 1;
   return i >= from && isWord(tokens[i], 'k', 'p', 'work', 'patt', 'rib');
 }
+
+/** 'bind off 22 sts; on last 18 sts work for 4 cm', '… and on the remaining 26 sts knit 5 rows': rows of their own. */
+export function worksOnSome(tokens: readonly Token[], at: number): boolean {
+  if (!isWord(tokens[at], ';', ',', 'and') || !isWord(tokens[at + 1], 'on', 'over')) return false;
+  const which = isWord(tokens[at + 2], 'the', 'these') ? at + 3 : at + 2;
+  if (!isWord(tokens[which], 'last', 'rem', 'first', 'other') || !isWord(tokens[which + 2], 'sts'))
+    return false;
+  return tokens.slice(which + 3, which + 8).some((token) => isWord(token, ...ROWS_OF_THEIR_OWN));
+}
+
+const ROWS_OF_THEIR_OWN = ['row', 'rows', 'ribs', 'ridge', 'inch', 'in', 'cm', 'for', 'until', 'even'];

@@ -169,7 +169,7 @@ const table = {
   'beside a title': 'pattern patt stitch st',
   'no pattern of its own': 'pattern main same this it body border band',
   'not in the name of a fabric':
-    'until for to and row rows even straight without st sts from at on dec inc decreasing increasing k p bo bind cast co sl yo next last ' +
+    'until for to and across row rows even straight without st sts from at on dec inc decreasing increasing k p bo bind cast co sl yo next last ' +
     'each every place rep end ending beg left right shape working then when of',
   'after a stitch count': 'tog row rows st sts rnd rnds cm in inch',
   'after a multiple': 'for edge extra over end sts , selvedge ) ] st balance',

@@ -99,9 +99,9 @@ Move 11 sts from the middle to a stitch holder.
 Knit each side of the neckline separately.
   > 15
 Bind off 15 sts.
-  > 15→0 Front/right side 1 RS bind off all sts in pattern (0)
+  > 15→0 Front/right side 1 RS bind off all sts in pattern (0) · Front/left side 1 WS bind off all sts in pattern (0)
 BODY
-  > heading →0
+  > heading
 Cast on 40 sts.
   > →40
 Divide for fronts and back.
@@ -133,7 +133,7 @@ Bind off.
   > =   body from {castOn 41}, RS: 4 stocking 4 mm; split
   > =   right side from {part body, stitches 15, edge right}, RS: bind off
   > =   middle from {part body, stitches 11, edge middle}, RS: hold
-  > =   resting 1 from {part body, stitches 15, edge left}, RS: hold
+  > =   left side from {part body, stitches 15, edge left}, WS: bind off
   > = Body, other, 1 to make, lines 17 19 20
   > =   body from {castOn 40}, RS: 1 stocking 4 mm; split
   > =   left side from {part body, stitches 8, edge left}, WS: 2 stocking 4 mm; bind off
@@ -210,7 +210,6 @@ Bind off 40 (44) sts.
   > = sizes 36, 42: 36
   > = Back, back, 1 to make, lines 5 6
   > =   body from {castOn 40}, RS: 1 stocking 4 mm (own words 1); bind off
-
     `),
   )('$title', expectAnnotated);
 });

@@ -3,7 +3,7 @@ import { expandRow } from '../../../row/expand.ts';
 import { END, type Item, takenBy } from '../../../row/read/notation.ts';
 import { settle } from '../../../row/read/settle.ts';
 import { stitches } from '../../../stitch.ts';
-import type { Label, Said } from '../../say/statement.ts';
+import type { Label, Said, Statement } from '../../say/statement.ts';
 import { dropBorderAt } from './borders.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild, startEdge } from './build.ts';
 import { gapOf } from './gap.ts';
@@ -18,7 +18,7 @@ export function writtenRow(
   written: readonly Item[],
   ahead: readonly Said[],
 ): Fault | undefined {
-  const items = acrossTheRest(written, part.live);
+  const items = acrossTheRest(written, part.live, ahead[0]?.statement);
   const only = items.length === 1 ? items[0] : undefined;
   if (only?.is === 'evenly') {
     const change = only.to === undefined ? only.change : only.to - part.live;
@@ -57,7 +57,7 @@ function startsWithGroup(items: readonly Item[]): boolean {
 }
 
 /** 'Work over 30 sts, place on a holder, bind off 32 sts': what is left of the row is worked, though nobody says so. */
-function acrossTheRest(items: readonly Item[], live: number): readonly Item[] {
+function acrossTheRest(items: readonly Item[], live: number, next: Statement | undefined): readonly Item[] {
   const last = items.at(-1);
   const before = items.at(-2);
   // 'knit to last 6 sts, place these on a holder': these are not worked
@@ -77,7 +77,10 @@ function acrossTheRest(items: readonly Item[], live: number): readonly Item[] {
       { is: 'stitches to', work: 'hold', goal: END },
     ];
   const cut = items.some(({ is }) => is === 'parting');
-  const open = last?.is === 'parting' || (cut && last?.is === 'stitches' && last.work === 'bo');
+  const bound = last?.is === 'stitches' && last.work === 'bo';
+  // 'k 16, bind off next 8 sts; on last 16 sts …': those are worked in that row as well
+  const goesOn = next?.is === 'work on' && next.stitches === live - (takenBy(items) ?? live);
+  const open = last?.is === 'parting' || (bound && (cut || (items.length > 1 && goesOn)));
   return open ? [...items, { is: 'stitches to', work: 'patt', goal: END }] : items;
 }
 

@@ -50,6 +50,7 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
       `${NECK} opening edge`,
       `${NECK} ${EDGE}`,
       'center front|neck|back edge',
+      'front|neck|center opening',
       'front neck edge',
       'v neck edge',
       'front and neck edge',

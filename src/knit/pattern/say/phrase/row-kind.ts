@@ -8,6 +8,7 @@ import {
   takeAnyPhrase,
   takeNumber,
   takes,
+  takeTo,
 } from '../../../row/read/cursor.ts';
 import { means } from '../../../row/read/meanings.ts';
 import type { Side } from '../../../row/step.ts';
@@ -44,4 +45,12 @@ const readAnd = (c: Cursor): { and: number } | undefined =>
     if (n === undefined || !endsOrdinal(peek(c))) return undefined;
     c.at += 1;
     return { and: n };
+  });
+
+/** 'Next row (WS) Divide for fronts and back: k17': what the row does. */
+export const skipDivide = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takes(c, 'divide')) return false;
+    for (let far = 0; far < 8 && peek(c)?.kind === 'word'; far += 1) takeTo(c, c.at + 1);
+    return takes(c, ':');
   });
