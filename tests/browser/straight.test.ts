@@ -84,6 +84,8 @@ describe('a garment of straight panels by its numbers', () => {
     await her.press('Make back, front and sleeves');
     await her.press('Save');
     await page.getByRole('heading', { name: 'Boat neck', level: 1 }).waitFor();
+    // two panels of 100 stitches, one of each edge in the seams, five to the inch: 39.2 in
+    await page.getByText(/^39¼\sin round · /).waitFor();
     await page.locator('a[href*="#/k/"]').first().tap();
     await page.getByRole('button', { name: 'Row done' }).waitFor();
     // 20 in at 20 stitches to 4 in

@@ -1,10 +1,11 @@
 import './garment.css';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { openGarment } from '../../app/garments/open-garments.ts';
 import { againFor } from '../../app/garments/passing-on.ts';
 import { nextOf } from '../../app/in-hand/next-place.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
+import { keepFromNowOn } from '../../app/start/keep-wanted.ts';
 import { type GarmentView, garmentShown, readFault } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Group } from '../../ui/group/group.tsx';
@@ -33,10 +34,20 @@ const AllDone = later(
   async () => (await Promise.all([import('./all-done.tsx'), loadWords('partEnd')]))[0].default,
 );
 
+/** What it measures is reckoned by all that is known of making up. */
+const FinishedSize = later(
+  async () => (await Promise.all([import('./finished-size.tsx'), loadWords('makingUp')]))[0].FinishedSize,
+);
+
 /** Only a garment that was drafted has a design, and it asks for all that is known of sizes. */
 const AnotherSize = later(
   async () =>
     (await Promise.all([import('./another-size.tsx'), loadWords('record', 'draft')]))[0].AnotherSize,
+);
+
+/** Any other goes by its numbers or its text, of which the editor and the reader know. */
+const AnotherLike = later(
+  async () => (await Promise.all([import('./another-like.tsx'), loadWords('record')]))[0].AnotherLike,
 );
 
 const up = () => ({ href: hrefTo('workbasket'), label: say('garment.toWorkbasket') });
@@ -65,6 +76,7 @@ function Whole({ view }: { readonly view: GarmentView }) {
         <Group title={say('garment.yarn')} says={garment.yarns?.map(({ name }) => name).join(', ')}>
           <YarnSection garment={garment} />
         </Group>
+        <Sizes view={view} />
         <Button wide icon="onward" href={hrefTo('makingUp', { garment: garment.id })}>
           {say('garment.toMakingUp')}
         </Button>
@@ -78,6 +90,17 @@ function Whole({ view }: { readonly view: GarmentView }) {
         </Group>
       </div>
     </Screen>
+  );
+}
+
+/** How large it comes out; in its place from the first, so that nothing moves when it is worked out. */
+function Sizes({ view }: { readonly view: GarmentView }) {
+  const [says, setSays] = useState('');
+  useEffect(() => void FinishedSize.fetch(), []);
+  return (
+    <Group title={say('garment.finishedSize')} says={says}>
+      <FinishedSize view={view} onSays={setSays} />
+    </Group>
   );
 }
 
@@ -103,10 +126,11 @@ function GoOn({ view }: { readonly view: GarmentView }) {
 /** What is seldom asked for. */
 function Rare({ view }: { readonly view: GarmentView }) {
   const { garment } = view;
-  const hasDesign = garment.design !== undefined;
+  const isDrafted = garment.design !== undefined && garment.texts === undefined;
   useEffect(() => {
-    if (hasDesign) void AnotherSize.fetch();
-  }, [hasDesign]);
+    const { fetch } = isDrafted ? AnotherSize : AnotherLike;
+    void fetch().then((isHere) => (isHere ? keepFromNowOn('again') : undefined));
+  }, [isDrafted]);
   return (
     <>
       {(garment.credits || garment.licence) && (
@@ -122,7 +146,7 @@ function Rare({ view }: { readonly view: GarmentView }) {
         <Button icon="plus" onPress={() => void againFor(view).then(goTo)}>
           {say('garment.again')}
         </Button>
-        {hasDesign && <AnotherSize garment={garment} />}
+        {isDrafted ? <AnotherSize garment={garment} /> : <AnotherLike view={view} />}
         <Button icon="history" href={hrefTo('record', { garment: garment.id })}>
           {say('garment.toRecord')}
         </Button>

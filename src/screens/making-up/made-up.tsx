@@ -1,5 +1,5 @@
 import type { Rest } from '../../knit/making-up/boundary-of.ts';
-import { finished, neckWorn } from '../../knit/making-up/finished.ts';
+import { type Finished, finished, neckWorn } from '../../knit/making-up/finished.ts';
 import type { MakingUp } from '../../knit/making-up/making-up.ts';
 import type { Trouble } from '../../knit/making-up/work-making-up.ts';
 import type { StandingGarment } from '../../knit/piece/standing.ts';
@@ -11,8 +11,18 @@ import { saysEdgeOf } from './says-edge.ts';
 /** What the joined garment measures, as far as its joints tell. */
 export function FinishedMeasures({ made, garment }: { made: MakingUp; garment: StandingGarment }) {
   const measures = finished(made.worked, garment);
+  if (measures.chest === undefined) return null;
+  return (
+    <details class="making-more">
+      <summary>{say('makingUp.finished')}</summary>
+      <FinishedLines measures={measures} />
+    </details>
+  );
+}
+
+/** Each measure that is known, and what of them the seams take. */
+export function FinishedLines({ measures }: { readonly measures: Finished }) {
   const { chest, length, napeToCuff, upperArm, wrist } = measures;
-  if (chest === undefined) return null;
   const lines = [
     ['makingUp.finishedChest', chest],
     ['makingUp.finishedLength', length],
@@ -22,15 +32,14 @@ export function FinishedMeasures({ made, garment }: { made: MakingUp; garment: S
     ['makingUp.finishedNeck', neckWorn(measures)],
   ] as const;
   return (
-    <details class="making-more">
-      <summary>{say('makingUp.finished')}</summary>
+    <>
       <ul>
         {lines.map(
           ([key, mm]) => mm !== undefined && <li key={key}>{say(key, { length: saysLength(mm) })}</li>,
         )}
       </ul>
       <p>{say('makingUp.finishedSeams')}</p>
-    </details>
+    </>
   );
 }
 

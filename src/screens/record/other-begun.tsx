@@ -7,17 +7,28 @@ interface OtherBegunProps {
   readonly open: boolean;
   readonly onClose: () => void;
   readonly onReplace: () => void;
+  /** of what is no design: what it is called, what would go, and where the other one is */
+  readonly title?: string;
+  readonly text?: string;
+  readonly href?: string;
 }
 
-/** Asked before a design that is begun makes room for another: one is kept in the making. */
-export const OtherBegun = ({ open, onClose, onReplace }: OtherBegunProps) => (
+/** Asked before what is begun makes room for another: one design, garment or text is kept in the making. */
+export const OtherBegun = ({
+  open,
+  onClose,
+  onReplace,
+  title = say('record.designAsk'),
+  text = say('record.designAskText'),
+  href = hrefTo('draft'),
+}: OtherBegunProps) => (
   <Sheet
     open={open}
-    title={say('record.designAsk')}
+    title={title}
     onClose={onClose}
     actions={
       <>
-        <Button wide href={hrefTo('draft')}>
+        <Button wide href={href}>
           {say('record.designOther')}
         </Button>
         <Button wide kind="danger" onPress={onReplace}>
@@ -26,6 +37,6 @@ export const OtherBegun = ({ open, onClose, onReplace }: OtherBegunProps) => (
       </>
     }
   >
-    <p>{say('record.designAskText')}</p>
+    <p>{text}</p>
   </Sheet>
 );

@@ -28,5 +28,17 @@ export const words: Translation<typeof english> = {
     'Ein Entwurf wird im Werden behalten. Diese Angaben träten an seine Stelle, und was du dort eingetippt hast, wäre weg.',
   designOther: 'Mit dem anderen weitermachen',
   designReplace: 'Diese an seine Stelle setzen',
+  likeStraight:
+    'Ein neues Stück beginnt mit allen seinen Angaben. Ändere Breite, Längen und Ausschnitt auf die Größe, die du willst: Maschen und Reihen gehen mit.',
+  likePieces:
+    'Ein neues Stück beginnt mit seinen Teilen, wie sie sind. Keine Regel sagt, wie sie wachsen: Ändere Maschen und Reihen jedes Teils für die Größe, die du willst, und gleich, wo zwei zusammengenäht werden.',
+  likeText:
+    'Der Text, aus dem es übernommen wurde, wird wieder geöffnet: Wähle dort eine andere seiner Größen.',
+  likeStripes: 'Seine Streifen werden nicht übernommen, sondern neu gelegt.',
+  likeStays: 'Dieses Stück bleibt, wie es ist.',
+  likeBegin: 'Anfangen',
+  likeOther: 'Ein anderes ist angefangen',
+  likeOtherText:
+    'Eines zurzeit wird im Werden behalten. Dieses träte an seine Stelle, und was du dort eingetippt hast, wäre weg.',
   cannot: 'So lässt es sich nicht noch einmal stricken',
 };

@@ -25,5 +25,16 @@ export const words = {
     'One design is kept in the making. These figures would take its place, and what you typed there is gone.',
   designOther: 'Go on with the other',
   designReplace: 'Put these in its place',
+  likeStraight:
+    'A new garment begins with all of its figures filled in. Change width, lengths and neck to the size that you want: stitches and rows follow.',
+  likePieces:
+    'A new garment begins with its pieces as they are. No rule says how they grow: change the stitches and rows of each for the size that you want, and alike where two are sewn together.',
+  likeText: 'The text that it was copied from is opened again: choose another of its sizes there.',
+  likeStripes: 'Its stripes are not taken over; they are laid anew.',
+  likeStays: 'This garment stays as it is.',
+  likeBegin: 'Begin it',
+  likeOther: 'Another one is begun',
+  likeOtherText:
+    'One at a time is kept while it is made. This one would take its place, and what you typed there is gone.',
   cannot: 'It cannot be made again as it stands',
 } as const;

@@ -28,5 +28,16 @@ export const words: Translation<typeof english> = {
     'Un seul tracé en cours est gardé. Ces chiffres prendraient sa place, et ce que vous y avez saisi serait perdu.',
   designOther: 'Continuer avec l’autre',
   designReplace: 'Mettre ceux-ci à la place',
+  likeStraight:
+    'Un nouvel ouvrage commence avec tous ses chiffres. Changez largeur, longueurs et encolure pour la taille voulue : mailles et rangs suivent.',
+  likePieces:
+    'Un nouvel ouvrage commence avec ses pièces telles quelles. Aucune règle ne dit comment elles grandissent : changez les mailles et les rangs de chacune pour la taille voulue, et de même là où deux sont cousues ensemble.',
+  likeText: 'Le texte dont il a été repris est rouvert : choisissez-y une autre de ses tailles.',
+  likeStripes: 'Ses rayures ne sont pas reprises ; elles sont à poser à nouveau.',
+  likeStays: 'Cet ouvrage reste tel quel.',
+  likeBegin: 'Le commencer',
+  likeOther: 'Un autre est commencé',
+  likeOtherText:
+    'Un seul à la fois est gardé en cours. Celui-ci prendrait sa place, et ce que vous y avez saisi serait perdu.',
   cannot: 'Il ne peut pas être refait tel quel',
 };

@@ -4,6 +4,7 @@ import type { Body } from '../../../knit/garment/design.ts';
 import { type Draft, draft, draftInSteps } from '../../../knit/garment/draft.ts';
 import { nextTask } from '../../../pace/next-task.ts';
 import { readOr, store } from '../../store.ts';
+import type { Begun } from '../kept/begun.ts';
 import { keptDraft } from '../kept/kept-draft.ts';
 import { readKept, textIn } from '../kept/read-kept.ts';
 import { type DesignForm, designOf, type Figure, newForm, type Person } from './form.ts';
@@ -73,10 +74,7 @@ export function beginAnew(): void {
  * Takes up the figures that a garment was designed from, to change them and draft anew. One design is kept in the
  * making: another that is begun stays, unless it shall be replaced.
  */
-export async function designFrom(
-  figures: DesignForm,
-  replace: boolean,
-): Promise<'taken' | 'another is begun' | 'not kept'> {
+export async function designFrom(figures: DesignForm, replace: boolean): Promise<Begun> {
   await openDesign();
   if (form.value === undefined) return 'not kept';
   const begun = JSON.stringify(form.value);

@@ -6,6 +6,7 @@ import { aloneOnLine, withLines } from '../../../knit/pattern/text/with-lines.ts
 import { type Asked, ask, only } from '../../off-thread/ask.ts';
 import type { ReadText } from '../../off-thread/tasks.ts';
 import { readOr, store } from '../../store.ts';
+import type { Begun } from '../kept/begun.ts';
 import { keptDraft } from '../kept/kept-draft.ts';
 import { textIn } from '../kept/read-kept.ts';
 import { emptyDraft, type OwnMend, type PatternDraft, wholeGauge, withCount, withMend } from './draft.ts';
@@ -130,6 +131,21 @@ export function mendSentence(line: ReadLine, one: Unread, mend: OwnMend): void {
 export function startAgain(): void {
   change(emptyDraft);
   void settle();
+}
+
+/**
+ * Takes up a text that a garment was read from, to be read in another size. One is kept: another that is begun stays,
+ * unless it shall be replaced.
+ */
+export async function readAgain(from: PatternDraft, replace: boolean): Promise<Begun> {
+  await openPattern();
+  const begun = pattern.value;
+  if (begun === undefined) return 'not kept';
+  if (!replace && begun.text.trim() !== '' && begun.text !== from.text) return 'another is begun';
+  pattern.value = from;
+  await draftOf.keep(SETTING, from);
+  void settle();
+  return kept.value === 'kept' ? 'taken' : 'not kept';
 }
 
 /** Forgets the text once its garment is made. */

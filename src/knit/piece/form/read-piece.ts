@@ -30,7 +30,7 @@ export function readPiece(form: PieceForm): ReadPiece {
   return { recipe, faults };
 }
 
-/** The recipe that a form stands for, or every field that cannot be read. @instrument of the round trip's law */
+/** The recipe that a form stands for, or every field that cannot be read. */
 export function formToRecipe(form: PieceForm): Result<Recipe> {
   const { recipe, faults } = readPiece(form);
   return faults.length > 0 ? refuse(...faults) : ok(recipe);
