@@ -258,6 +258,20 @@ describe('the log, by hand', () => {
     expect(takeBack([], foldPlace([]))).toBeUndefined();
   });
 
+  it('a row is taken back in the plan that it was knitted by, not in one that was taken back before it', () => {
+    const entries = log(
+      [0, { kind: 'rework', row: 0, plan: 'g/p/0/s/1-first' }],
+      [1, { kind: 'undo', row: 0, undoes: 'e1' }],
+      [2, row(1, { plan: 'g/p/0/s/1-second' })],
+      [3, row(2)],
+    );
+    expect(takeBack(entries, foldPlace(entries))).toEqual({
+      undoes: ['e4'],
+      rows: 1,
+      plan: 'g/p/0/s/1-second',
+    });
+  });
+
   it('of two devices that came to the same row both are taken back at once', () => {
     const entries = log([0, row(1, { plan: 'g/p/0/s/1-p' })], [1, row(2)], [2, row(2)]);
     expect(takeBack(entries, foldPlace(entries))).toEqual({

@@ -177,6 +177,19 @@ describe('a stitch of the row below, or in its back', () => {
   });
 });
 
+describe('an increase', () => {
+  it.each([
+    ['inc next st', 'inc'],
+    ['inc in next st', 'inc'],
+    ['inc pwise', 'inc'],
+    ['inc 3 sts', '[inc] 3 times'],
+    ['inc by knitting in front and back of last st', 'inc'],
+    ['inc by purling in front and then in back of the next st', 'inc'],
+  ])('%s', (words, made) => {
+    expect(read(`p2, ${words}, p2`)).toBe(`p2, ${made}, p2`);
+  });
+});
+
 describe('work that goes on as it was', () => {
   it.each(['work', 'working', 'patt', 'rib', 'cont', 'keeping'])('%s, so far', (word) => {
     const far = word === 'keeping' || word === 'cont' ? `${word} in patt` : word;
