@@ -29,7 +29,7 @@ describe('a sentence in words of its own', () => {
       {K|P} rows 1-9 of the chart → work asks bids 9 rows
       Rep rows 1-9 of the chart → work asks bids
       Work rows {9-1|1 and 9} of the chart → work asks bids
-      Work for a further 14 rows in wibble → work asks bids 14 rows
+      {Then |Now |And |, |* |- |}work for a further 14 rows in wibble → work asks bids 14 rows
       Fancy the next 2 rows in wibble → work 2 rows
       Fancy the last 2 rows in wibble → work
       Fancy stitch until {the band is long enough|it is enough} → open

@@ -48,6 +48,14 @@ describe('a fault is said at the field that it comes from', () => {
     expect(check.plan?.parts[0]?.rows).toHaveLength(21);
   });
 
+  it('how often it is made and what it is called: at the piece, and at none of its parts', () => {
+    const form = piece(part('40', section('20')), { ...part('20', section('4')), name: 'Back' });
+    const at = (over: Partial<PieceForm>) =>
+      places({ ...form, ...over }).map(({ code: _, ...place }) => place);
+    expect(at({ makes: '' })).toEqual([{ field: 'makes' }]);
+    expect(at({ name: '' })).toEqual([{ field: 'name' }]);
+  });
+
   it('more decreases than stitches: at the shaping that asks for them', () => {
     const form = piece(part('8', section('4'), section('20', edge('1', '2', '9'))));
     expect(places(form)).toEqual([

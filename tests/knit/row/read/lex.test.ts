@@ -22,6 +22,7 @@ describe('a text as words, numbers and marks', () => {
     ['4" 5” 6″', '#4 +" #5 +" #6 +"'],
     ['3 × 4✕', '#3 × #4 +×'],
     ['don’t *’s', 'don +t * +s'],
+    ["inc'ing 1 Dec’ing 1 in'g", 'incing #1 ^decing #1 in +g'],
     ['p.s.s.o. now', 'psso now'],
     ['K. 2, P. 2.', '^k #2 +, ^p #2 +.'],
     ['sts. St. st', 'sts +. ^st st'],
