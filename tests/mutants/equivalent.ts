@@ -583,4 +583,25 @@ export const equivalents: readonly Equivalent[] = [
     after: '||',
     why: 'a swatch that is found has been weighed: the other is asked for the compiler',
   },
+  {
+    file: 'src/knit/row/read/ending-once.ts',
+    line: 'if (before === undefined || !span || last === undefined) return items;',
+    before: '||',
+    after: '&&',
+    why: 'what is not counted divides nothing: the row stays as it is some lines below',
+  },
+  {
+    file: 'src/knit/piece/regauge/two-edges.ts',
+    line: 'return shared(own, outer[0] ?? [], innerOld.slice(1).every((n) => n === 0) ? inner : share);',
+    before: 'n === 0',
+    after: 'undefined',
+    why: 'where nothing else is shaped at the inner edge its share is all of it',
+  },
+  {
+    file: 'src/store/box/frame-factory.ts',
+    line: 'configurable: true,',
+    before: 'true',
+    after: 'false',
+    why: 'a frame is adopted once',
+  },
 ];

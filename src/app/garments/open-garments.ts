@@ -1,3 +1,4 @@
+import type { Result } from '../../knit/fault.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { standingMake } from '../../knit/piece/standing.ts';
 import { type GarmentId, makeKey, type PlanId } from '../../progress/log.ts';
@@ -24,14 +25,18 @@ export async function openBasket(): Promise<void> {
   if (top.ok) {
     const { place, plan, garment } = top.value;
     lastKnitted.value = { make: place.id, part: plan.plan, place, garment };
-  } else if (top.faults[0]?.code === 'no-such-make') lastKnitted.value = null;
-  else readOr(top);
+  } else if (isNone(top)) lastKnitted.value = null;
   const list = readOr(await open.list());
   if (list === undefined) return;
   const places = await Promise.all(list.map((garment) => open.placesOf(garment.id)));
   const read = places.map(readOr);
   if (read.every((found) => found !== undefined)) basket.value = basketOf(list, read);
+  // what was read after it hides no fault
+  const failed = [top, ...places].find((one) => !one.ok && !isNone(one));
+  if (failed) readOr<unknown>(failed);
 }
+
+const isNone = (found: Result<unknown>): boolean => !found.ok && found.faults[0]?.code === 'no-such-make';
 
 /** Reads a garment's drawing into `drawings`; read again where a row was knitted since. */
 export async function openDrawing(id: GarmentId): Promise<void> {

@@ -20,10 +20,13 @@ import {
   lastKnitted,
   readFault,
 } from '../../../src/app/state.ts';
-import { fault, refuse } from '../../../src/knit/fault.ts';
+import { type Fault, fault, refuse } from '../../../src/knit/fault.ts';
 import type { MakeKey } from '../../../src/progress/log.ts';
 import { given, scarf } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';
+
+/** What is said of the last reading; asked anew each time. */
+const saidOf = (): string | undefined => readFault.value?.code;
 
 describe('the sample', () => {
   it('is made once; opening it again keeps what was knitted', async () => {
@@ -114,6 +117,42 @@ describe('the workbasket', () => {
     await openBasket();
     expect(basket.value).toBeUndefined();
     expect(readFault.value?.code).toBe('store-not-answering');
+  });
+
+  it('says so where the places of one garment could not be read, whichever of them it is', async () => {
+    let failing = 0;
+    const { store } = await openApp((open) => ({
+      ...open,
+      placesOf: async (id) =>
+        id === (await open.list().then(given))[failing]?.id
+          ? refuse(fault('store-not-answering'))
+          : open.placesOf(id),
+    }));
+    const { garment, plans } = scarf();
+    given(await store.saveGarment(garment, plans));
+    for (failing of [0, 1]) {
+      basket.value = undefined;
+      readFault.value = undefined;
+      await openBasket();
+      expect(basket.value, `${failing}`).toBeUndefined();
+      expect(saidOf(), `${failing}`).toBe('store-not-answering');
+    }
+  });
+
+  it('says so where only the make in hand could not be read; that there is none is no fault', async () => {
+    let why: Fault = fault('store-not-answering');
+    await openApp((store) => ({ ...store, inHand: async () => refuse(why) }));
+    const said = async () => {
+      readFault.value = undefined;
+      lastKnitted.value = undefined;
+      await openBasket();
+      return saidOf();
+    };
+    expect(await said()).toBe('store-not-answering');
+    expect(lastKnitted.value).toBeUndefined();
+    why = fault('no-such-make');
+    expect(await said()).toBeUndefined();
+    expect(lastKnitted.value).toBeNull();
   });
 });
 

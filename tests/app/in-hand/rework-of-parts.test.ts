@@ -103,6 +103,12 @@ describe('what can be wished', () => {
     ]);
   });
 
+  it('is of no stretch where all of them are knitted to their end', () => {
+    const wished = wishKinds(hand(planned[0], 1, 0, 16));
+    expect(wished).toEqual(expect.arrayContaining(['accept', 'measured']));
+    expect(wished.filter((kind) => kind === 'rows' || kind === 'section')).toEqual([]);
+  });
+
   it('is of a shoulder while it cannot be finished as it was planned, as the page that says so asks', () => {
     const old = oldShoulder();
     expect(wishKinds(hand(old, 1, 0, 13))).toContain('shoulder');

@@ -130,6 +130,26 @@ describe('a storage that the browser has closed', () => {
     expect(given(await store.entriesOf(LONG))).toHaveLength(3);
   });
 
+  it('is asked once where it did not answer before, and as patiently as at first once it has', async () => {
+    const { open, fail, heal } = phone();
+    const store = await withScarf(given(await open()));
+    /** how often it was in vain */
+    const asked = async () => {
+      const wire = fail('throws');
+      wire.blown = 0;
+      expect(codesOf(await store.list())).toEqual(['store-not-answering']);
+      return wire.blown;
+    };
+    const [first, second] = [await asked(), await asked()];
+    expect(first).toBeGreaterThan(second);
+    expect(second).toBe(1);
+    heal();
+    expect(given(await store.list())).toHaveLength(1);
+    expect(await asked()).toBe(first);
+    heal();
+    store.close();
+  });
+
   it('is healed through another factory where the page’s own stays dead', async () => {
     const sound = new IDBFactory();
     const wire = fuse();

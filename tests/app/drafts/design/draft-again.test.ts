@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { draftAgain, isAsDrafted } from '../../../../src/app/drafts/design/draft-again.ts';
+import { draftAgain, isAsDrafted, setByHand } from '../../../../src/app/drafts/design/draft-again.ts';
 import { type DesignForm, designOf, newForm } from '../../../../src/app/drafts/design/form.ts';
 import { inWords } from '../../../../src/app/drafts/design/make-garment.ts';
 import { adjustablePaths, adjusted } from '../../../../src/knit/garment/adjust.ts';
@@ -129,5 +129,20 @@ describe('another’s design', () => {
     const wished = draft(adjusted(design, [{ path, mm: 40 }], ''));
     if (!wished.ok) throw new Error(told(wished.faults));
     expect(isAsDrafted(wished.value.recipes, again.value.draft)).toBe(true);
+  });
+});
+
+describe('what her maker set in the form itself', () => {
+  const set = (own: DesignForm['own']) => {
+    const form: DesignForm = { ...newForm(), own };
+    return setByHand(form, designOf(form));
+  };
+
+  it('is each figure with what came of it, mm; a choice that is none of a figure is not among them', () => {
+    expect(set({ lengthMm: 612, 'neck.depthMm': 85, 'hem.fabric': 'garter' })).toEqual([
+      { path: 'lengthMm', mm: 612 },
+      { path: 'neck.depthMm', mm: 85 },
+    ]);
+    expect(set({})).toEqual([]);
   });
 });
