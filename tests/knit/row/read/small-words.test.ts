@@ -177,6 +177,21 @@ describe('a stitch of the row below, or in its back', () => {
   });
 });
 
+describe('a double stitch of short rows', () => {
+  it.each(['ds', 'dbl st', 'mds', 'make a ds', 'make dbl st', 'double stitch'])('%s', (words) => {
+    expect(read(`${words}, p2`)).toBe('ds, p2');
+  });
+
+  it.each([
+    'working each ds as one st',
+    'work all ds as 1 st',
+    'working any dbl st as one st',
+    'work each dbl st as a st',
+  ])('%s', (words) => {
+    expect(read(`p2, ${words}, p2`)).toBe('p2, working each ds as one st, p2');
+  });
+});
+
 describe('an increase', () => {
   it.each([
     ['inc next st', 'inc'],
