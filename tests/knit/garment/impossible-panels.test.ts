@@ -15,7 +15,12 @@ type Over = Partial<Omit<PanelCounts, 'pairs'>> & { readonly pairs?: Partial<typ
 
 const told = (over: Over, more: Partial<Design> = {}, targets: Partial<Targets> = {}): string[] => {
   const counts = {
-    ...{ underarm: 80, across: 60, neck: 30, low: 78, step: 4, seam: 1 },
+    underarm: 80,
+    across: 60,
+    neck: 30,
+    low: 78,
+    step: 4,
+    seam: 1,
     gauge: { stitches: 20, rows: 28 },
     ...over,
     pairs: { ...pairs, ...over.pairs },

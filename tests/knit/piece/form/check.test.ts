@@ -51,7 +51,7 @@ describe('a fault is said at the field that it comes from', () => {
   it('how often it is made and what it is called: at the piece, and at none of its parts', () => {
     const form = piece(part('40', section('20')), { ...part('20', section('4')), name: 'Back' });
     const at = (over: Partial<PieceForm>) =>
-      places({ ...form, ...over }).map(({ code: _, ...place }) => place);
+      places({ ...form, ...over }).map(({ code: _code, ...place }) => place);
     expect(at({ makes: '' })).toEqual([{ field: 'makes' }]);
     expect(at({ name: '' })).toEqual([{ field: 'name' }]);
   });

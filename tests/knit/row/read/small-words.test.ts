@@ -177,6 +177,50 @@ describe('a stitch of the row below, or in its back', () => {
   });
 });
 
+describe('rarer words', () => {
+  it.each([
+    ['inc in front of next st, p2', 'inc, p2'],
+    ['inc in the back loop of same st, p2', 'inc, p2'],
+    ['inc in back of the last 2, p2', 'refused: stitch or repeat expected'],
+    ['k tbl to end', '[k tbl] to end'],
+    ['k through back loop to last 2 sts, p2', '[k tbl] to last 2 sts, p2'],
+    ['k2, k to end tbl', 'k2, [k tbl] to end'],
+    ['k next st tbl, p2', 'k tbl, p2'],
+    ['k next st through back loop, p2', 'k tbl, p2'],
+    ['k5, slip marker, k5', 'k5, k5'],
+    ['k5, sl m, k5', 'k5, k5'],
+    ['work 3 tog, k2', 'dec 2 at once, k2'],
+    ['work 2 tog, k2', 'dec, k2'],
+    ['patt 3 tog, k2', 'dec 2 at once, k2'],
+    ['K, dec 1 st at each end', 'dec, knit to last 2 sts, dec'],
+    ['P, inc 1 st at the beg', 'inc, purl to end'],
+    ['K, dec 1 st at end of row', 'knit to last 2 sts, dec'],
+    ['k 1, p 1, across row', '*k1, p1; repeat from * to end'],
+    ['k1 … p1', 'k1, p1'],
+    ['sl 2, k1, psso, k2', 's2kp, k2'],
+    ['sl 2, p1, psso, k2', 's2pp, k2'],
+    ['sl 2, k2tog, psso, k2', 'refused: stitch or repeat expected'],
+    ['sl 3, k1, psso', 'refused: stitch or repeat expected'],
+    ['sl 1, p1, psso, k2', 'spp, k2'],
+    ['sl 1, p2tog, psso, k2', 'sp2p, k2'],
+    ['sl 1, p3tog, psso', 'refused: stitch or repeat expected'],
+    ['sl 1, k3tog, psso, k2', 'dec 3 at once, k2'],
+    ['sl 1, k2, psso, k2', 'sl1 k2 psso, k2'],
+    ['sl 1, k3, psso, k2', 'refused: stitch or repeat expected'],
+    ['sl, sl, k, p2', 'ssk, p2'],
+    ['sl, sl, p, k2', 'ssp, k2'],
+    ['sl, sl, sl, k, p2', 'sssk, p2'],
+    ['slip, slip, slip, purl, k2', 'sssp, k2'],
+    ['sl, sl, k2', 'sl1, sl1, k2'],
+    ['sl 2 sts to cn and hold in front, k2, k2 from cn, k2', 'c4f, k2'],
+    ['sl 2 sts to cn and hold in back, k1, p2 from cn, k2', '1/2 rpc, k2'],
+    ['sl 1 st to cn and hold in front, p2, k1 from cn, k2', '1/2 lpc, k2'],
+    ['sl 2 sts to cn, k2, k2 from cn', 'refused: stitch or repeat expected'],
+  ])('%s', (words, row) => {
+    expect(read(words)).toBe(row);
+  });
+});
+
 describe('a double stitch of short rows', () => {
   it.each(['ds', 'dbl st', 'mds', 'make a ds', 'make dbl st', 'double stitch'])('%s', (words) => {
     expect(read(`${words}, p2`)).toBe('ds, p2');
