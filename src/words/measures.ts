@@ -19,12 +19,15 @@ export const gaugeSpanMm = (): number => (speech.value.units === 'in' ? 4 * MM_P
 /**
  * For a field: millimetres as the number she types, in her unit. What was typed in that unit comes back as it was
  * typed, since it is a short number there; any other length to a tenth (cm) or, as on a tape, an eighth (in).
+ * @param isWorkedOut by the app: it stands in eighths even where it is a short number by chance
  */
-export const lengthToType = (mm: number): number => {
+export const lengthToType = (mm: number, isWorkedOut = false): number => {
   const [shortest, grain] = speech.value.units === 'in' ? [10_000, EIGHTHS] : [100, 10];
   const unit = mmPerUnit();
   const typed = Math.round((mm / unit) * shortest) / shortest;
-  return Math.abs(typed * unit - mm) < DUST_MM ? typed : Math.round((mm / unit) * grain) / grain;
+  return !isWorkedOut && Math.abs(typed * unit - mm) < DUST_MM
+    ? typed
+    : Math.round((mm / unit) * grain) / grain;
 };
 
 /** What binary fractions leave over, mm. */

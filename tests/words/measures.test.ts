@@ -84,6 +84,13 @@ describe('lengths', () => {
     ]);
     expect([42, 108, 560].map((mm) => saysTyped(lengthToType(mm)))).toEqual(['1\u00a05⁄8', '4¼', '22']);
     expect([4.375 * 25.4, 4.4 * 25.4].map(saysLength)).toEqual(['4\u00a03⁄8\u00a0in', '4½\u00a0in']);
+    // what the app worked out, and is a short number of inches by chance, beside the same typed
+    expect([11.43, 53.34, 45.72].map((mm) => saysTyped(lengthToType(mm, true)))).toEqual([
+      '½',
+      '2\u00a01⁄8',
+      '1¾',
+    ]);
+    expect([11.43, 53.34, 45.72].map((mm) => saysTyped(lengthToType(mm)))).toEqual(['0.45', '2.1', '1.8']);
     await speak({ units: 'cm' });
     expect([4.25, 4.125].map(saysTyped)).toEqual(['4.25', '4.125']);
   });

@@ -1,4 +1,4 @@
-import { design, overrule, setOwn } from '../../app/drafts/design/designer.ts';
+import { design, form, overrule, setOwn } from '../../app/drafts/design/designer.ts';
 import { opensMore } from '../../knit/garment/kinds/neck-openings.ts';
 import { possibleOpenings } from '../../knit/garment/which-opening.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -21,6 +21,8 @@ interface LengthFieldProps {
   readonly signed?: boolean | undefined;
   /** without stepping buttons */
   readonly bare?: boolean | undefined;
+  /** not typed by her */
+  readonly isWorkedOut?: boolean | undefined;
   readonly onChange: (mm: number | null) => void;
 }
 
@@ -32,6 +34,7 @@ export function LengthField({
   path,
   signed = false,
   bare = false,
+  isWorkedOut,
   onChange,
 }: LengthFieldProps) {
   const wrong = faultAt(path);
@@ -42,7 +45,7 @@ export function LengthField({
         label={label}
         hint={hint}
         error={wrong && saysFault(wrong)}
-        value={Number.isFinite(mm) ? lengthToType(mm) : undefined}
+        value={Number.isFinite(mm) ? lengthToType(mm, isWorkedOut) : undefined}
         unit={lengthUnit()}
         says={saysTyped}
         decimals
@@ -58,8 +61,10 @@ export function LengthField({
 }
 
 /** A length of the design itself. */
-export function DesignLength(props: Omit<LengthFieldProps, 'onChange'>) {
-  return <LengthField {...props} onChange={(mm) => setOwn(props.path, mm)} />;
+export function DesignLength(props: Omit<LengthFieldProps, 'onChange' | 'isWorkedOut'>) {
+  const { path } = props;
+  const isWorkedOut = form.value?.own[path] === undefined;
+  return <LengthField {...props} isWorkedOut={isWorkedOut} onChange={(mm) => setOwn(path, mm)} />;
 }
 
 /** A fault at a choice, which has no field of its own to say it. */

@@ -163,7 +163,7 @@ function Figure({ name, shape, gauge, counts, onLook }: FigureProps) {
         decimals
         says={saysTyped}
         min={0}
-        value={mm === undefined ? undefined : lengthToType(mm)}
+        value={mm === undefined ? undefined : lengthToType(mm, said === undefined || 'count' in said)}
         onChange={(typed) => give({ mm: typed === undefined ? null : lengthTyped(typed) })}
       />
       <NumberField
