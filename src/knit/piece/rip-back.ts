@@ -21,6 +21,8 @@ export interface RipBack {
   /** the row that comes next, where the part goes on */
   readonly next: PlannedRow | undefined;
   readonly nextSide: Side;
+  /** needle to take again for that row, mm; undefined where the one in hand goes on */
+  readonly needle: number | undefined;
   /** shaping rows that go with it and have to be worked again */
   readonly shaping: readonly number[];
   /** stitches pulled out: they give their yarn back */
@@ -73,12 +75,16 @@ export function ripBack(
     counts: pulled.map((row) => countAt(part, row.n - 1) ?? row.before).reverse(),
     next: part.rows[to],
     nextSide: nextSide(part, to),
+    needle: anotherNeedle(part.rows[to], part.rows[from - 1]),
     shaping: pulled.filter((row) => row.shaping.length > 0).map((row) => row.n),
     stitches: pulled.reduce((sum, row) => sum + row.after, 0),
     groups: pulled.flatMap((row) => groupsIn(row)),
     stops: stopsBetween(part, to, from, lifelines),
   });
 }
+
+const anotherNeedle = (next: PlannedRow | undefined, last: PlannedRow | undefined): number | undefined =>
+  next?.needle === last?.needle ? undefined : next?.needle;
 
 /** What a count taken anew above `to` put right. */
 function recounted(part: PlannedPart, to: number, from: number): number {

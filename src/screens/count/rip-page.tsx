@@ -10,6 +10,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { saysNeeded } from '../../words/count.ts';
 import { saysSide } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
+import { saysNeedle } from '../../words/needle.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
 import { saysRidgesIn, saysRowRidge } from '../../words/ridge.ts';
 import { say } from '../../words/say.ts';
@@ -109,6 +110,7 @@ function Preview({ now, to, lifelines, onDone }: PreviewProps) {
           })}
         </p>
       )}
+      <Needle mm={rip.needle} />
       {rip.shaping.length > 0 && (
         <p>
           {say('count.ripShaping', {
@@ -135,11 +137,20 @@ function Preview({ now, to, lifelines, onDone }: PreviewProps) {
   );
 }
 
+/** Below a change of needle the other one comes again; no card before the row says so, since no row changes it. */
+const Needle = ({ mm }: { readonly mm: number | undefined }) =>
+  mm === undefined ? null : (
+    <p>
+      <strong>{say('count.ripNeedle', { needle: saysNeedle(mm) })}</strong>
+    </p>
+  );
+
 function Ripped({ now, done }: { readonly now: InHand; readonly done: RipBack }) {
   return (
     <>
       <Notice kind="done" live>
         {say('count.ripSaid', { rows: done.to, count: done.count })}
+        <Needle mm={done.needle} />
       </Notice>
       <Button kind="main" wide href={hrefToMake(now.make)}>
         {say('count.backToRow')}

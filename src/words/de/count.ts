@@ -203,6 +203,7 @@ export const words: Translation<typeof english> = {
     other: 'Dann sind {count} Maschen auf der Nadel.',
   },
   ripNext: 'Als Nächstes kommt Reihe {row}, {side}.',
+  ripNeedle: 'Nimm wieder die Nadel mit {needle}.',
   ripUncertain: {
     one: 'Es kann {count} mehr oder weniger sein: Weiter oben wurde neu gezählt.',
     other: 'Es können bis zu {count} mehr oder weniger sein: Weiter oben wurde neu gezählt.',

@@ -207,6 +207,7 @@ export const words = {
     other: 'Then {count} stitches are on the needle.',
   },
   ripNext: 'Row {row} comes next, {side}.',
+  ripNeedle: 'Take the {needle} needle again.',
   ripUncertain: {
     one: 'It may be {count} more or less: the needle was counted anew further up.',
     other: 'It may be up to {count} more or less: the needle was counted anew further up.',

@@ -206,6 +206,7 @@ export const words: Translation<typeof english> = {
     other: 'Il y a alors {count} mailles sur l’aiguille.',
   },
   ripNext: 'Le rang {row} vient ensuite, {side}.',
+  ripNeedle: 'Reprenez l’aiguille de {needle}.',
   ripUncertain: {
     one: 'Il peut y en avoir {count} de plus ou de moins : l’aiguille a été recomptée plus haut.',
     other: 'Il peut y en avoir jusqu’à {count} de plus ou de moins : l’aiguille a été recomptée plus haut.',

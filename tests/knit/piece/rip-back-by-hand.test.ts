@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { plan } from '../../../src/knit/piece/plan.ts';
 import { ripBack } from '../../../src/knit/piece/rip-back.ts';
 import { mitten, partOf, section } from './count/mitten.ts';
 import { partsOf, part as recipePart } from './parts-by-hand.ts';
@@ -23,6 +24,7 @@ describe('ripping a mitten back from row 16 (mitten.ts)', () => {
       counts: [16, 19, 20, 22, 22, 22, 22, 24],
       next: mitten.rows[8],
       nextSide: 'RS',
+      needle: undefined,
       shaping: [9, 13, 14, 15, 16],
       stitches: 4 * 22 + 20 + 19 + 16 + 13,
       groups: [
@@ -32,6 +34,38 @@ describe('ripping a mitten back from row 16 (mitten.ts)', () => {
       stops: [{ row: 8, why: 'plain row' }],
     });
     expect(back(0)).toMatchObject({ count: 20, nextSide: 'RS', stops: [] });
+  });
+
+  it('across a change of needle: the one below it is to be taken again, and only then', () => {
+    const made = plan({
+      name: 'Cuff',
+      makes: 1,
+      parts: [
+        {
+          name: 'Cuff',
+          from: { castOn: 20 },
+          sections: [
+            { name: 'Rib', rows: 12, fabric: 'rib 1x1', needle: 3.5, shaping: [] },
+            { name: 'Hand', rows: 20, fabric: 'garter', needle: 4, shaping: [] },
+          ],
+          end: 'hold',
+        },
+      ],
+    });
+    const cuff = made.ok ? made.value.parts[0] : undefined;
+    const needles = [
+      [20, 8],
+      [20, 11],
+      // row 13 comes next, which is worked with the needle in hand, as the rows that stay are
+      [20, 12],
+      [20, 15],
+      [12, 4],
+      [13, 0],
+    ].map(([from = 0, to = 0]) => {
+      const rip = cuff && ripBack(cuff, from, { to });
+      return rip?.ok ? rip.value.needle : 'refused';
+    });
+    expect(needles).toEqual([3.5, 3.5, undefined, undefined, undefined, 3.5]);
   });
 
   it('the easiest row to take up is a plain one on the wrong side, two rows further down at most', () => {
