@@ -116,8 +116,7 @@ function stretchOf(
   const latest = later.find((check) => check.row > from)?.row ?? rowsWorked;
   const landmark = landmarksOf(part, from, known.lifelines).at(-1)?.row ?? 0;
   const added = off - (other?.off ?? 0);
-  const castOn =
-    'castOn' in part.from && from === 0 && !checks.some(({ row, off: by }) => row === 0 || by === 0);
+  const castOn = 'castOn' in part.from && from === 0 && !checks.some(({ row }) => row === 0);
   return { stretch: { part, from, latest, to: rowsWorked, landmark, castOn }, off: added };
 }
 

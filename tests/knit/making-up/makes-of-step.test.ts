@@ -29,4 +29,12 @@ describe('what has to be knitted before a step of a pullover with set-in sleeves
   ])('%s: %s', (id, makes) => {
     expect(wanted(id)).toBe(makes);
   });
+
+  it('buttons: the band that they are sewn to, and what they are held against, nothing else', () => {
+    const step = { id: 'buttons', kind: 'buttons', band: 'Neckband', stitches: [4] } as const;
+    const names = (one: Parameters<typeof makesOfStep>[0]) =>
+      makesOfStep(one, made, garment).map(({ piece }) => piece);
+    expect(names(step)).toEqual(['Neckband']);
+    expect(names({ ...step, on: 'Front' })).toEqual(['Front', 'Neckband']);
+  });
 });

@@ -32,6 +32,17 @@ describe('a count that does not agree', () => {
     expect(found[0]?.between).toEqual([48, 61]);
   });
 
+  it('by the cast-on only where nobody counted that, be it right or as many off as was known', () => {
+    const thinksOfCastOn = (...checks: readonly { row: number; count: number }[]) =>
+      explainCount(sleeve, 6, counted(sleeve, 6, -3), { checks })
+        .map(({ cause }) => cause)
+        .includes('cast-on miscounted');
+    expect(thinksOfCastOn()).toBe(true);
+    expect(thinksOfCastOn(firm(sleeve, 0))).toBe(false);
+    expect(thinksOfCastOn({ row: 0, count: counted(sleeve, 0, -2) })).toBe(false);
+    expect(thinksOfCastOn(firm(sleeve, 4))).toBe(false);
+  });
+
   it('right after a shaping row, the place that is one row ahead is thought of too', () => {
     const found = explainCount(sleeve, 59, counted(sleeve, 59, -2), { checks: [firm(sleeve, 48)] });
     expect(found.map((one) => one.cause)).toContain('place ahead');
