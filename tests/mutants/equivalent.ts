@@ -604,4 +604,18 @@ export const equivalents: readonly Equivalent[] = [
     after: 'false',
     why: 'a frame is adopted once',
   },
+  {
+    file: 'src/knit/making-up/found-side.ts',
+    line: 'bit.part === name ? bit.row >= from : parts.indexOf(bit.part) > parts.indexOf(name),',
+    before: '>',
+    after: '>=',
+    why: 'two parts have two names',
+  },
+  {
+    file: 'src/app/drafts/editor/garment-form.ts',
+    line: "if (form[key].trim() === '') return {};",
+    before: '{}',
+    after: 'undefined',
+    why: 'it is spread, and of nothing nothing is',
+  },
 ];
