@@ -618,4 +618,18 @@ export const equivalents: readonly Equivalent[] = [
     after: 'undefined',
     why: 'it is spread, and of nothing nothing is',
   },
+  {
+    file: 'src/progress/took.ts',
+    line: 'const times = records.flatMap(({ from, to }) => (from === undefined || to === undefined ? [] : [from, to]));',
+    before: '||',
+    after: '&&',
+    why: 'a make has a first row where it has a last one',
+  },
+  {
+    file: 'src/progress/firm-ground.ts',
+    line: 'return { row: best.row, count: best.count ?? 0, at: best.at, entry: best.id };',
+    before: '0',
+    after: '1',
+    why: 'what is firm was counted',
+  },
 ];

@@ -37,6 +37,10 @@ describe('what is pasted from a page', () => {
       Rep this inc on every foll 8th row 2 times, then on every foll 6th row 3 times → repeat named: name '', beats [{every 8, counted, times 2}; {every 6, counted, times 3}]
       Cont in rib until work measures 5 cm, ending on a 2nd row and inc 17 sts evenly across last row → even: fabric {pattern, words rib, name rib, else rib}, until {length, mm 50, from start} | @63 evenly: change 17, on last
       Work {these|the rem|those} 8 sts in st st for 6 rows → even: fabric {named, name stocking}, until {rows, n 6}, over 8
+      Break yarn, leaving a tail, k 2 rows → note: about yarn | @29 rows: n 2, items 'k to {left 'what follows'}'
+      Break yarn, leaving a long tail, k 2 rows → note: about yarn | @34 rows: n 2, items 'k to {left 'what follows'}'
+      Break yarn, leaving a tail of 20 cm, k 2 rows → note: about yarn | @38 rows: n 2, items 'k to {left 'what follows'}'
+      Break yarn, leaving an end for sewing, k 2 rows → note: about yarn | @40 rows: n 2, items 'k to {left 'what follows'}'
       Break yarn, leaving a tail approx. 8 inches long, and place sts on st holder → note: about yarn | @55 hold: which all
       From 1st to 8th row sets patt → note: about aside
       Rows 1 to 8 form the pattern → note: about aside
