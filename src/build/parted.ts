@@ -8,15 +8,15 @@ import { type Language, languageOfPath } from '../words/languages.ts';
  */
 const long: Partial<Record<Language, string>> = {
   de:
-    'Ab|foto|grafieren abzu|foto|grafieren abge|schnitten abge|kettet ameri|kanisch ange|fangen Arbeits|gäng Armloch|tiefe ' +
+    'V-Aus|schnitt U-Boot-Aus|schnitt Ab|foto|grafieren abzu|foto|grafieren abge|schnitten abge|kettet ameri|kanisch ange|fangen Arbeits|gäng Armloch|tiefe ' +
     'aufein|ander|nähen aufge|fasst aufge|ribbelt aufzu|ribbeln ausge|schrieben Ausschnitt|breite Ausschnitt|tiefe ' +
     'darüber|ziehen dazu|schreiben Doppel|masche Dreiviertel|stunde durch|gesehen Eingabe|taste einge|rechnet einge|setzt ' +
     'Ein|stellungen Ent|scheidung ent|scheidest Fertig|stellen gewöhn|lich gleich|mäßig Handgelenk|umfang ' +
-    'heraus|gestrickt hinein|stechen hinzu|fügen hinüber|nehmen Markie|rungen Maschen|glied Maschen|markierer Maschen|probe ' +
-    'Maschen|raffer Maschen|säule Maschen|stich Maschen|zahl Matratzen|stich Nadel|stärke neben|ein|ander Oberarm|umfang ' +
+    'heraus|gestrickt heraus|kommt hinein|stechen hinzu|fügen hinüber|nehmen Markie|rungen Maschen|glied Maschen|markierer Maschen|probe ' +
+    'Maschen|raffer Maschen|säule Maschen|stich Maschen|zahl Knopf|leiste Matratzen|stich Nadel|stärke neben|ein|ander Oberarm|umfang ' +
     'Rechts|stricken Reihen|anfang Reihen|notiz Rücken|breite Schlupf|ausschnitt Schreib|weise Schulter|punkt ' +
     'Sicherungs|datei Sicherungs|faden Sicherungs|fäden spiegel|gleich Start|bildschirm Still|gelegt Strick|zeit ' +
-    'über|ein|ander über|schnitten über|schreibe unter|scheidet Unter|brechung unvoll|ständig veröffent|licht ' +
+    'über|ein|ander über|lappen über|schnitten über|schreibe unter|scheidet Unter|brechung unvoll|ständig veröffent|licht ' +
     'ver|schlossen Viertel|punkt Vor|schriften wahr|schein|lichst wahr|schein|lich weiter|geben weiter|gegeben weiter|machen ' +
     'weiter|strick Wieder|holung wieder|holen zurück|genommen zurück|nehmen zurück|zunehmen zusammen|führ ' +
     'zusammen|geführt zusammen|genäht zusammen|komm zusammen|näh zusammen|passt zusammen|strick zusammen|zieh',

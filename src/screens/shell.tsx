@@ -60,7 +60,7 @@ function Trouble({ what }: { readonly what: 'lost' | 'screenFailed' }) {
       </Notice>
       {what === 'lost' ? (
         <Button kind="main" href={hrefTo('workbasket')}>
-          {say('workbasket.title')}
+          {say('workbasket.toWorkbasket')}
         </Button>
       ) : (
         <Button kind="main" onPress={() => location.reload()}>

@@ -291,11 +291,10 @@ describe('the row that is knitted', () => {
       ] as const) {
         await asRead({ width, height });
         const cut = await page.locator('.lengths > div').evaluateAll((all) => {
-          const FADES_PX = 16;
           const foot = document.querySelector('.screen-foot')?.getBoundingClientRect().top ?? 0;
           return all
             .map((it) => ({ text: it.textContent, ...it.getBoundingClientRect().toJSON() }))
-            .filter(({ top, bottom }) => top < foot - FADES_PX && bottom > foot - 1)
+            .filter(({ top, bottom }) => top < foot - 1 && bottom > foot - 1)
             .map(({ text, bottom }) => `${text} ends at ${bottom} of ${foot}`);
         });
         found.push(...cut.map((what) => `row ${row}, ${width} × ${height}: ${what}`));

@@ -30,7 +30,7 @@ export const words: Translation<typeof english> = {
   restNever: 'Nicht mehr erinnern',
   locked: 'Gesperrt. Berühren bewirkt nichts.',
   holdToUnlock: 'Zum Entsperren halten',
-  noSuchMake: 'Unter dieser Adresse gibt es nichts zu stricken.',
+  noSuchMake: 'Unter dieser Adresse gibt es nichts zu stricken',
   noSuchMakeHelp:
     'Vielleicht wurde es gelöscht, oder die Adresse ist unvollständig. Deine Strickstücke sind im Strickkorb.',
 };

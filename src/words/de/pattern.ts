@@ -18,7 +18,7 @@ export const words: Translation<typeof english> = {
   readOn: 'Jetzt lesen',
   beginAnew: 'Neu anfangen',
   intro:
-    'Füge den englischen Text einer Anleitung ein oder tippe ihn, Teil für Teil. Darunter steht Zeile für Zeile, was verstanden wurde, mit den Maschen nach jeder Reihe.',
+    'Füge den englischen Text einer Anleitung ein oder tippe ihn, Teil für Teil. Zeile für Zeile siehst du, was verstanden wurde, mit den Maschen nach jeder Reihe.',
   handed: 'Ein Text wurde übergeben',
   handedHelp: 'Nichts davon wurde übernommen. Er beginnt:',
   take: 'Hier lesen',

@@ -217,8 +217,8 @@ export const words = {
     other: 'Shaping rows {list} have to be worked again.',
   },
   ripGroups: {
-    one: 'The {count} stitch [bound off] in it comes back onto the needle.',
-    other: 'The {count} stitches [bound off] in it come back onto the needle.',
+    one: 'The {count} stitch [bound off] there comes back onto the needle.',
+    other: 'The {count} stitches [bound off] there come back onto the needle.',
   },
   ripYarn: 'It gives back the yarn of {stitches} stitches.',
   ripStopPlain: 'Row {row} is easier to pick up: plain, worked on the wrong side.',

@@ -29,7 +29,7 @@ export const words = {
   restNever: 'Do not remind me',
   locked: 'Locked. Nothing happens when it is touched.',
   holdToUnlock: 'Hold to unlock',
-  noSuchMake: 'There is nothing to knit at this address.',
+  noSuchMake: 'There is nothing to knit at this address',
   noSuchMakeHelp:
     'It may have been deleted, or the address was cut short. Your garments are in the workbasket.',
 } as const;

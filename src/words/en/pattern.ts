@@ -14,7 +14,7 @@ export const words = {
   readOn: 'Read it now',
   beginAnew: 'Begin anew',
   intro:
-    'Paste or type the text of a pattern, piece by piece. Below stands what was understood, line by line, with the stitches after each row.',
+    'Paste or type the text of a pattern, piece by piece. Line by line you see what was understood, with the stitches after each row.',
   handed: 'A text was handed over',
   handedHelp: 'Nothing of it was taken in. It begins:',
   take: 'Read it here',

@@ -30,7 +30,7 @@ export const words: Translation<typeof english> = {
   restNever: 'Ne plus me le rappeler',
   locked: 'Verrouillé. Toucher l’écran ne fait rien.',
   holdToUnlock: 'Appui long pour déverrouiller',
-  noSuchMake: 'Il n’y a rien à tricoter à cette adresse.',
+  noSuchMake: 'Il n’y a rien à tricoter à cette adresse',
   noSuchMakeHelp:
     'L’ouvrage a peut-être été supprimé, ou l’adresse est tronquée. Vos ouvrages sont dans la corbeille.',
 };

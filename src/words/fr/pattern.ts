@@ -18,7 +18,7 @@ export const words: Translation<typeof english> = {
   readOn: 'Le lire maintenant',
   beginAnew: 'Recommencer',
   intro:
-    'Collez ou saisissez le texte d’explications en anglais, pièce par pièce. Ci-dessous figure ce qui a été compris, ligne par ligne, avec les mailles après chaque rang.',
+    'Collez ou saisissez le texte d’explications en anglais, pièce par pièce. Ligne par ligne, vous voyez ce qui a été compris, avec les mailles après chaque rang.',
   handed: 'Un texte a été transmis',
   handedHelp: 'Rien n’en a été repris. Il commence ainsi :',
   take: 'Le lire ici',
