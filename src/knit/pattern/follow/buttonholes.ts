@@ -55,7 +55,7 @@ export function doneOmitting(build: Build): Fault | undefined {
   return omits?.met === false && omits.doubt ? noHole() : undefined;
 }
 
-const noHole = (): Fault => fault('row not known', { rowName: 'buttonhole' });
+export const noHole = (): Fault => fault('row not known', { rowName: 'buttonhole' });
 
 /** Rows from the next one on, that one being 0; `since`: rows since the last buttonhole, from which a bare rhythm counts. */
 function offsets(beats: readonly Beat[], side: Side, since: number | undefined): number[] {

@@ -52,6 +52,7 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
       part.fabric = onlyPattern(build) ?? patternOfOthers(build) ?? unknownFabric;
     // 'change to larger needles and work in pattern' behind a rib: the text's own pattern begins
     edgedInGarter(part);
+    if (named === undefined) leaveUnsaid(part);
     const only = part.fabric.label === 'rib' && changedNeedle(build) ? onlyPattern(build) : undefined;
     if (named === undefined || only === undefined) return undefined;
     setMark(piece, 'rib', part);
@@ -96,6 +97,15 @@ function edgedInGarter(part: PartBuild): void {
   const plain: Item = { is: 'stitches to', work: 'k', goal: END };
   part.fabric = { is: 'rows', rows: [[plain], edged.items], label: 'pattern', faces: [] };
   part.fabricRow = between ? 1 : 0;
+}
+
+/** 'K1, p1 across row. Work 5 cm', '… Dec 1 st at each end': no stocking stitch, where nobody says one. */
+export function leaveUnsaid(part: PartBuild): void {
+  const last = part.rows.at(-1);
+  if (part.fabric !== unsaidFabric || last === undefined || last.own !== undefined) return;
+  const works = expandRow(last.steps, last.before);
+  const some = (wanted: string): number => works.filter((work) => work === wanted).length;
+  if (works.length > 3 && 4 * Math.min(some('k'), some('p')) >= works.length) part.fabric = unknownFabric;
 }
 
 const looksRibbed = ({ fabric, rows }: PartBuild): boolean =>

@@ -9,7 +9,7 @@ import { isDone } from './build/part.ts';
 import { pieceInHand, startPending } from './build/piece-in-hand.ts';
 import { doneOmitting } from './buttonholes.ts';
 import { doEnding } from './ending.ts';
-import { doEven } from './even.ts';
+import { doEven, leaveUnsaid } from './even.ts';
 import { doEvenly } from './evenly.ts';
 import { doGroups } from './groups.ts';
 import { countFromSets, doHold, holdOfResting } from './hold.ts';
@@ -126,6 +126,7 @@ function doWork(
   statement: Exclude<OnNeedle, { is: 'rejoin' | 'other side' | 'as for' | 'hold' | 'work on' }>,
 ): Fault | undefined {
   const work: Work = statement;
+  if (work.is === 'shape' || work.is === 'groups') leaveUnsaid(part);
   switch (work.is) {
     case 'even':
       return doEven(build, piece, part, work);

@@ -13,8 +13,11 @@ export function doRejoin(
 ): Fault | undefined {
   const { part } = build;
   if (part?.gap) resolveGap(build, piece, part);
+  const three = piece.resting.some(({ edge }) => edge === 'middle');
   const wanted =
-    piece.resting.find((one) => one.stitches === said.stitches) ?? partOfResting(piece, said.stitches);
+    (three && said.edge ? piece.resting.find(({ edge }) => edge === said.edge) : undefined) ??
+    piece.resting.find((one) => one.stitches === said.stitches) ??
+    partOfResting(piece, said.stitches);
   if (wanted === undefined) {
     if (part !== undefined && !isDone(part)) return undefined;
     return fault('nothing rests');

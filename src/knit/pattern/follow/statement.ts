@@ -5,7 +5,7 @@ import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/b
 import { isDone, setMark } from './build/part.ts';
 import { inYarn } from './build/push-row.ts';
 import { wantSide } from './build/want-side.ts';
-import { doButtonholes } from './buttonholes.ts';
+import { doButtonholes, noHole } from './buttonholes.ts';
 import { doCastOn } from './cast-on.ts';
 import { doGauge, joinGauge } from './gauge.ts';
 import { doHeading } from './heading.ts';
@@ -28,6 +28,7 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
     case 'note':
       if (statement.makes !== undefined && build.piece && (isDone(build.part) || !build.part))
         build.piece.makes = Math.max(statement.makes, build.piece.makes);
+      if (statement.about === 'hole' && build.holes.length === 0 && !isDone(build.part)) return noHole();
       if (statement.about === 'marker' && build.piece && build.part)
         setMark(build.piece, 'marker', build.part);
       return undefined;

@@ -200,7 +200,7 @@ function readGroup(
     timesEarly ??
     attempt(c, () => {
       takes(c, ',');
-      return place && place.beats.length === 0 ? readTimes(c) : undefined;
+      return (place ?? before)?.beats.length === 0 ? readTimes(c) : undefined;
     });
   const used = place ?? (before && before.beats.length > 0 && inline === undefined ? before : undefined);
   const beats = bothSides(c, inline ?? used?.beats ?? []);

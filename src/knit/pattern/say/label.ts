@@ -45,7 +45,15 @@ export const readLabel = (c: Cursor): Label | undefined =>
     takes(c, ':', '-');
     skipDivide(c);
     // 'Next row: make buttonhole, k 2, yo, …'
-    const hole = attempt(c, () => takeAnyPhrase(c, 'make|work? a|the? buttonhole :|,|-') && looksLikeRow(c));
+    const hole = attempt(
+      c,
+      () =>
+        takeAnyPhrase(
+          c,
+          'make|work? a|the? buttonhole as? foll? :|,|-',
+          'make|work a|the? button hole as? foll? :',
+        ) && looksLikeRow(c),
+    );
     const name = hole ? { name: 'buttonhole' } : {};
     return { ...label, ...name, ...(later === undefined ? {} : { side: later }) };
   });
@@ -205,7 +213,9 @@ const buttonhole = (c: Cursor): Label | undefined =>
     if (!takes(c, 'buttonhole')) return undefined;
     takePhrase(c, ROWS);
     takeAnyPhrase(c, 'on|in the? next row', 'on|in|over the? next 2 rows');
-    return (takeAnyPhrase(c, 'as foll', 'thus') || took(c, 'row') || sees(c, ':')) && sees(c, ':', ',')
+    return (takeAnyPhrase(c, 'as foll', 'thus') || took(c, 'row') || sees(c, ':')) &&
+      sees(c, ':', ',') &&
+      c.at < c.end - 1
       ? { rows: [], name: 'buttonhole' }
       : undefined;
   });

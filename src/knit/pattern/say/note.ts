@@ -30,6 +30,7 @@ import type { Said, Statement } from './statement.ts';
 /** What makes no row: seams, pressing, breaking the yarn, markers at the edge. */
 export const readNote = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    if (takeHole(c)) return { is: 'note', about: 'hole' };
     if (seesPhrase(c, '( to make')) takes(c, '(');
     const word = peekWord(c);
     const makes = takeAnother(c) ? 2 : takeMakes(c);
@@ -78,6 +79,15 @@ export const readNote = (c: Cursor): Statement | undefined =>
     }
     takeAll(c);
     return { is: 'note', about: 'making up' };
+  });
+
+/** '(To make a buttonhole, on one row bind off 4 sts; on next row cast on 4 sts)': how they are made, wherever they lie. */
+const takeHole = (c: Cursor): boolean =>
+  attempt(c, () => {
+    const open = takes(c, '(');
+    if (!takeAnyPhrase(c, 'to make a|each|the? buttonhole|buttonholes ,|:')) return false;
+    while (c.at < c.end && !(open && sees(c, ')'))) takeTo(c, c.at + 1);
+    return !open || takes(c, ')');
   });
 
 /** 'Divide for fronts and back.', 'Continue working on front and back separately:': the row that does it stands behind it. */

@@ -42,7 +42,12 @@ export const readOtherSide = (c: Cursor, before: readonly Said[] = []): Statemen
     // 'join yarn to other side and | work to correspond'
     const rejoined = before.at(-1)?.statement.is === 'rejoin' && (c.at >= c.end || sees(c, '.', ',', ';'));
     // 'Rejoin wool to rem 16 sts. Work to correspond.'
-    const bare = before.length === 0 && !what && !first && took(c, 'correspond', 'match') && c.at >= c.end;
+    const bare =
+      before.length === 0 &&
+      !what &&
+      !first &&
+      took(c, 'correspond', 'match') &&
+      (c.at >= c.end || sees(c, ',', ';'));
     if (verb && bare) return { is: 'other side', reversing: false };
     if (verb && matches && ((other && what) || (first && firstWhat) || rejoined)) {
       return { is: 'other side', reversing: readReversing(c) };

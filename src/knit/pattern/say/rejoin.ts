@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  isWord,
   peek,
   seesPhrase,
   takeAnyPhrase,
@@ -10,6 +11,7 @@ import {
   takeTo,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
+import type { Token } from '../../row/read/lex.ts';
 import { readFacing, skipFacing } from './phrase/facing.ts';
 import { takeSecond } from './phrase/ordinal.ts';
 import type { Statement } from './statement.ts';
@@ -18,14 +20,25 @@ import type { Statement } from './statement.ts';
 export const readRejoin = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const side = readFacing(c);
+    const from = c.at;
     const sts = rejoined(c);
     if (sts === undefined) return undefined;
+    const edge = edgeSaid(c.tokens.slice(from, c.at));
     return {
       is: 'rejoin',
+      ...(edge === undefined ? {} : { edge }),
       ...(sts === 'some' ? {} : { stitches: sts }),
       ...(side === undefined ? {} : { side }),
     };
   });
+
+/** 'Transfer left front sts from holder', 'place back sts on needle': which of the three that a body was parted in. */
+function edgeSaid(tokens: readonly Token[]): 'left' | 'right' | 'middle' | undefined {
+  const at = tokens.findIndex((token, i) => isWord(token, 'front', 'back') && isWord(tokens[i + 1], 'sts'));
+  if (at < 0) return undefined;
+  if (isWord(tokens[at], 'back')) return 'middle';
+  return isWord(tokens[at - 1], 'left') ? 'left' : isWord(tokens[at - 1], 'right') ? 'right' : undefined;
+}
 
 function rejoined(c: Cursor): number | 'some' | undefined {
   if (takes(c, 'rejoin', 'join', 'attach', 'rejoining', 'tie')) {

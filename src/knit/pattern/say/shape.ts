@@ -120,8 +120,16 @@ function withEnd(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
 }
 
 /** '… and 1 st at neck edge every 4th row': the word for the change stands before the first of them only. */
-export const readElidedShape = (c: Cursor, { change, beats: before }: Shape): Statement | undefined =>
+export const readElidedShape = (
+  c: Cursor,
+  { change, edge: at, beats: before }: Shape,
+): Statement | undefined =>
   attempt(c, () => {
+    // 'dec 1 st each side, then | every 2 cm 7 times more'
+    if (before.length === 0 && sees(c, 'every')) {
+      const beats = readBeats(c);
+      return beats.length === 1 && beats[0]?.times ? { is: 'shape', change, edge: at, beats } : undefined;
+    }
     const n = takeNumber(c);
     if (n !== undefined && !takePhrase(c, STS)) return undefined;
     // '… of next 5 rows, then each end of every alt row until 44 sts remain': as many as before

@@ -47,7 +47,7 @@ export interface Title {
 
 /** The half of a garment that a piece is, by its name; 'fronts' are worked as the left one. */
 export type Half = 'right' | 'left';
-type About = 'marker' | 'yarn' | 'facing' | 'change' | 'making up' | 'aside' | 'another' | 'divides';
+type About = 'marker' | 'yarn' | 'facing' | 'change' | 'making up' | 'aside' | 'another' | 'divides' | 'hole';
 
 export type Statement =
   | {
@@ -155,7 +155,12 @@ export type Statement =
       readonly which: 'first' | 'last' | 'these' | 'only' | 'each side' | 'both at once';
       readonly stitches?: number;
     }
-  | { readonly is: 'rejoin'; readonly stitches?: number; readonly side?: Side }
+  | {
+      readonly is: 'rejoin';
+      readonly stitches?: number;
+      readonly side?: Side;
+      readonly edge?: 'left' | 'right' | 'middle';
+    }
   | { readonly is: 'other side'; readonly reversing: boolean }
   | {
       readonly is: 'as for';

@@ -25,6 +25,8 @@ export const readWhen = (c: Cursor): Statement | undefined =>
     if (!seesPhrase(c, 'when|once|after')) return undefined;
     const until = readUntil(c);
     if (until === undefined || until.is === 'rows') return undefined;
-    if (!takes(c, ',', ':') && !(until.is === 'length' && sees(c, ...ORDERS))) return undefined;
+    const length = until.is === 'length';
+    // 'When work measures 34 cm.' and what is done then in the line below
+    if (!takes(c, ',', ':') && !(length && (c.at >= c.end || sees(c, ...ORDERS)))) return undefined;
     return { is: 'even', until };
   });

@@ -12,6 +12,8 @@ export interface List {
   readonly to: number;
   /** a size's number with its unit or ordinal ending; none where the size skips the step */
   readonly values: readonly (readonly Token[])[];
+  /** what each is for is said with it */
+  readonly named?: true;
 }
 
 export const OPEN: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
@@ -25,7 +27,8 @@ export function countSizes(lines: readonly (readonly Token[])[]): number {
       const list = listAt(tokens, i, undefined);
       if (!list) continue;
       const n = list.values.length;
-      if (n > 2 || (n === 2 && looksLikeSizes(tokens, list))) votes.set(n, (votes.get(n) ?? 0) + 1);
+      if (n > 2 || list.named || (n === 2 && looksLikeSizes(tokens, list)))
+        votes.set(n, (votes.get(n) ?? 0) + 1);
       i = list.to - 1;
     }
   }
@@ -74,7 +77,7 @@ export function listAt(tokens: readonly Token[], at: number, wanted: number | un
     : { from: at, to, values };
 }
 
-/** '44 sts. (10 yrs.—48 sts.) (12 yrs.—52 sts.)': each further size by its age. */
+/** '44 sts. (10 yrs.—48 sts.) (12 yrs.—52 sts.)', '42 sts (size 10, 46 sts)': each further size by its age, or its name. */
 function byAges(tokens: readonly Token[], at: number): List | undefined {
   const first = tokens[at];
   const unit = tokens[at + 1];
@@ -86,13 +89,14 @@ function byAges(tokens: readonly Token[], at: number): List | undefined {
     const near = tokens.slice(open + 1, open + 12);
     const close = near.findIndex((token) => isWord(token, ')'));
     const inner = near.slice(0, Math.max(0, close)).filter((token) => !isWord(token, '.'));
-    const [n, end] = inner.slice(-2);
-    const aged = inner.slice(0, -3).some(({ text }) => means(text, 'age of a size'));
+    const size = inner.findIndex((token) => isWord(token, 'size'));
+    const aged = size >= 0 || inner.slice(0, -3).some(({ text }) => means(text, 'age of a size'));
+    const [n, end] = size < 0 ? inner.slice(-2) : size === 0 ? inner.slice(3) : inner.slice(0, size - 1);
     if (!aged || n?.kind !== 'number' || end?.word !== unit.word) break;
     values.push([n, end]);
     to = open + close + 2;
   }
-  return values.length > 1 ? { from: at, to, values } : undefined;
+  return values.length > 1 ? { from: at, to, values, named: true } : undefined;
 }
 
 /** Further sizes after the bracket: '(71, 75), 79, 83' or '(9, 10)–10, 11, 12'. */
@@ -239,20 +243,22 @@ function numberAt(
 ): { value: readonly Token[]; to: number } {
   let value = token;
   let to = at + 1;
-  const half = tokens[at + 1];
-  const over = tokens[at + 3];
+  // '11-1/2'
+  const dash = isWord(tokens[at + 1], '-') && isWord(tokens[at + 3], '/') && tokens[at + 2]?.glued ? 1 : 0;
+  const half = tokens[at + 1 + dash];
+  const over = tokens[at + 3 + dash];
   if (half?.kind === 'number' && half.value < 1 && half.value > 0) {
     value = { ...token, value: token.value + half.value, text: `${token.text}${half.text}` };
     to = at + 2;
   } else if (
     half?.kind === 'number' &&
-    tokens[at + 2]?.text === '/' &&
+    tokens[at + 2 + dash]?.text === '/' &&
     over?.kind === 'number' &&
     over.value > half.value &&
     over.value <= 16
   ) {
     value = { ...token, value: token.value + half.value / over.value };
-    to = at + 4;
+    to = at + 4 + dash;
   }
   const ending = tokens[to];
   if (

@@ -121,7 +121,15 @@ function worksSome(tokens: readonly Token[], from: number, at: number): boolean 
 
 /** 'bind off 22 sts; on last 18 sts work for 4 cm', '… and on the remaining 26 sts knit 5 rows': rows of their own. */
 export function worksOnSome(tokens: readonly Token[], at: number): boolean {
-  if (!isWord(tokens[at], ';', ',', 'and') || !isWord(tokens[at + 1], 'on', 'over')) return false;
+  if (!isWord(tokens[at], ';', ',', 'and')) return false;
+  // '… and work to correspond'
+  if (isWord(tokens[at + 1], 'work') && isWord(tokens[at + 2], 'to') && isWord(tokens[at + 3], 'correspond'))
+    return isWord(tokens[at - 1], 'sts') && !isWord(tokens[at + 4], 'with', 'to');
+  // '… and continue work on the remaining 28 sts as follows'
+  const work = isWord(tokens[at + 2], 'work') ? at + 3 : at + 2;
+  if (isWord(tokens[at + 1], 'cont') && isWord(tokens[work], 'on'))
+    return tokens.slice(work, work + 5).some((token) => isWord(token, 'rem', 'last', 'first'));
+  if (!isWord(tokens[at + 1], 'on', 'over')) return false;
   const which = isWord(tokens[at + 2], 'the', 'these') ? at + 3 : at + 2;
   if (!isWord(tokens[which], 'last', 'rem', 'first', 'other') || !isWord(tokens[which + 2], 'sts'))
     return false;

@@ -104,7 +104,7 @@ const readAcross = (c: Cursor): Goal | undefined =>
       return END;
     }
     if (takeAnyPhrase(c, 'all rem? sts', 'the rest', 'all|back|even')) return acrossTail(c);
-    if (takeAnyPhrase(c, 'the? rem', 'the remainder')) {
+    if (takeAnyPhrase(c, 'the? rem', 'the? remainder')) {
       takeNumber(c);
       takeSts(c);
       takePhrase(c, 'of the? row');

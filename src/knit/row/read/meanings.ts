@@ -98,7 +98,7 @@ const table = {
     'orange purple lilac beige color colour light dark pale bright',
   'changes the count': 'inc dec increasing decreasing',
   'how far':
-    'to until up upto all straight in every each the rem back even around entire row whole across over along alternately ' +
+    'to until up upto all straight in every each the rem remainder back even around entire row whole across over along alternately ' +
     'alternating alt',
   'how often': 'a another for once twice thrice x total',
 

@@ -145,7 +145,7 @@ export const PIECES: ReadonlySet<string> = new Set(
     'square gusset facing vest waistband armband armbands cuff cuffs leg legs panel strip wristlet wristlets helmet ' +
     'blanket afghan cowl shawl tie ties strap straps flap crown brim edging peplum bib half sock ' +
     'socks bolero jacket coat sweater pullover cardigan slipover shell bag purse frontband buttonband ' +
-    'piece lining linings underside'
+    'piece lining linings underside tab tabs'
   ).split(' '),
 );
 

@@ -78,7 +78,8 @@ Left front. Work exactly as for right front, omitting buttonholes and turning it
   > ✗ stitch or repeat expected @3:79 column 79
 Pocket. Knit same as other pocket, but in wibbles.
   > own words
-  > ✗ stitch or repeat expected @4:28 column 28
+  > ✗ piece not known @4:9 pieceName 'other pocket'
+  > ✗ stitch or repeat expected @4:40 column 40
 Making up
   > heading
 Work as for any seam, neatly.

@@ -53,7 +53,7 @@ describe('note, in all its wordings,', () => {
       Mark, k to end → note: about marker | @7 row: items 'k to {left 0}'
       Join yarn → rejoin
       To 60 sts → stated: stitches 60 (60)
-      When piece measures 10 cm → ✗ stitch or repeat expected @1
+      When piece looks long → ✗ stitch or repeat expected @1
       These last rows → ✗ stitch or repeat expected @1
       These rows → ✗ stitch or repeat expected @1
       This row → ✗ stitch or repeat expected @1

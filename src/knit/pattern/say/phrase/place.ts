@@ -50,7 +50,9 @@ export function readPlace(c: Cursor): Place | undefined {
   return place;
 }
 
-const PIECES = 'back|front|fronts|sleeve|sleeves|left|right|other|piece|body';
+const NAMED = 'tab|pocket|cuff|panel|strip|flap|leg|mitten|bootie|sock|strap|tie'.split('|');
+
+const PIECES = [...'back|front|fronts|sleeve|sleeves|left|right|other|piece|body'.split('|'), ...NAMED];
 
 export function readPieceName(c: Cursor): PieceSaid | undefined {
   const words = pieceWords(c);
@@ -61,12 +63,12 @@ export function readPieceName(c: Cursor): PieceSaid | undefined {
 
 function pieceWords(c: Cursor): string | undefined {
   const ordinal = takeFirst(c) ? 'first' : takeSecond(c) ? 'second' : undefined;
-  if (ordinal === undefined && !sees(c, ...PIECES.split('|'))) return undefined;
+  if (ordinal === undefined && !sees(c, ...PIECES)) return undefined;
   const first = ordinal ?? peekWord(c);
   if (ordinal === undefined) c.at += 1;
   if (
     means(first, 'which of two') &&
-    sees(c, 'front', 'back', 'sleeve', 'side', 'shoulder', 'half', 'fronts')
+    sees(c, 'front', 'back', 'sleeve', 'side', 'shoulder', 'half', 'fronts', ...NAMED)
   ) {
     const second = peekWord(c);
     c.at += 1;
