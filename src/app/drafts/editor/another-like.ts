@@ -5,7 +5,7 @@ import { newGarmentId, newPieceId } from '../../garments/ids.ts';
 import { readOr, store } from '../../store.ts';
 import type { Begun } from '../kept/begun.ts';
 import { type Draft, draftKey } from './draft.ts';
-import { editor, writeDraft } from './editor.ts';
+import { takeUp, writeDraft } from './editor.ts';
 import { type GarmentForm, garmentToForm, readGarment } from './garment-form.ts';
 
 /** What a length read off a piece is rounded to where it stays as many stitches or rows, mm. */
@@ -38,6 +38,6 @@ export async function beginLike(form: GarmentForm, replace: boolean, now = Date.
   if (isOther && !replace) return 'another is begun';
   const draft: Draft = { version: 2, garment: newGarmentId(), at: now, form };
   if (!(await writeDraft(key, draft))) return 'not kept';
-  if (editor.peek()?.key === key) editor.value = undefined;
+  takeUp(draft);
   return 'taken';
 }

@@ -73,6 +73,12 @@ export async function openEditor(garment: GarmentId | undefined): Promise<void> 
   else if (editor.peek()?.key === key) goOn(editor.peek() as Editor, old, begun);
 }
 
+/** A draft that is begun just now is typed at, with no word of coming back to it. */
+export function takeUp(draft: Draft): void {
+  const at = { garment: draft.garment, key: draftKey(undefined), old: undefined, begun: new Set<PieceId>() };
+  editor.value = { ...opened(at, draft), foundAt: undefined };
+}
+
 /** What was changed elsewhere comes into what is typed, and into what an undo would bring back. */
 function goOn(now: Editor, old: GarmentRecord, begun: ReadonlySet<PieceId>): void {
   const base = now.old;

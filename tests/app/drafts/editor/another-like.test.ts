@@ -58,6 +58,8 @@ describe('another garment like one that was made by its numbers', () => {
     expect(await beginLike(formLike(garment, 'First'), false)).toBe('taken');
     await at.openEditor(undefined);
     expect(at.garmentForm.value?.name).toBe('First');
+    // begun just now: it is nothing that she left and comes back to
+    expect(at.editor.value?.foundAt).toBeUndefined();
     const first = at.editor.value?.garment;
     expect(await beginLike(formLike(garment, 'Second'), false)).toBe('another is begun');
     await at.openEditor(undefined);
