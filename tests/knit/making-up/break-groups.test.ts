@@ -9,6 +9,7 @@ import {
   offBy,
   together,
 } from '../../../src/knit/making-up/break-groups.ts';
+import { alike } from '../../../src/knit/making-up/consequences.ts';
 
 /* What a change breaks, in figures that can be reckoned in the head. */
 
@@ -169,5 +170,26 @@ describe('an eased edge along two pieces', () => {
     expect(eased('Back')).toBeCloseTo(1, 6);
     expect(eased('Front')).toBeCloseTo(1, 6);
     expect(eased('Sleeve')).toBeCloseTo(-1, 6);
+  });
+});
+
+describe('breaks that are said in one sentence', () => {
+  const said = (...of: readonly Consequence[]): number => alike(of.map((what) => broken(what))).length;
+
+  it('are both sides of a body, though a row apart; not one that is too long and one too short by as much', () => {
+    expect(said(level({ was: 10, now: 14, other: 10 }), level({ was: 11, now: 15, other: 10 }))).toBe(1);
+    expect(said(level({ was: 10, now: 14, other: 10 }), level({ was: 10, now: 14, other: 18 }))).toBe(2);
+    expect(said(level({ was: 10, now: 14 }), level({ was: 10, now: 16 }))).toBe(2);
+    expect(said(level(), level({ piece: 'Front', to: 'Back' }), level({ of: 'bands' }))).toBe(3);
+  });
+
+  it('are shoulders by their stitches and armholes by whether they are too long', () => {
+    const shoulder = { of: 'shoulder', unit: 'stitches' } as const;
+    expect(said(seam({ ...shoulder, longerMm: 12 }), seam({ ...shoulder, longerMm: 14 }))).toBe(1);
+    expect(said(seam({ ...shoulder, now: 44 }), seam({ ...shoulder, now: 45 }))).toBe(2);
+    const armhole = { of: 'armhole', unit: 'mm' } as const;
+    expect(said(seam({ ...armhole, longerMm: 12 }), seam({ ...armhole, now: 46, longerMm: 18 }))).toBe(1);
+    expect(said(seam({ ...armhole, longerMm: 12 }), seam({ ...armhole, longerMm: -12 }))).toBe(2);
+    expect(said(seam({ longerMm: 12 }), seam({ longerMm: 15 }))).toBe(2);
   });
 });
