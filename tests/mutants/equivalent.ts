@@ -632,4 +632,11 @@ export const equivalents: readonly Equivalent[] = [
     after: '1',
     why: 'what is firm was counted',
   },
+  {
+    file: 'src/knit/piece/rework/replan.ts',
+    line: 'const was = i === index ? part.rows.length : recipe.parts[i] ? rowsOfRecipe(recipe.parts[i]) : 0;',
+    before: '0',
+    after: '1',
+    why: 'a part that is changed is one of the recipe: what stands for none is for the compiler',
+  },
 ];
