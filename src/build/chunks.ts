@@ -148,9 +148,6 @@ const mending = ['mends', 'ways', 'shoulder-ways', 'break-groups'].map(
   (name) => `src/knit/making-up/${name}.ts`,
 );
 
-/** What begins another garment in another size, by its design, its numbers or its text: for few. */
-const again = ['size', 'like'].map((name) => `src/screens/garment/another-${name}.tsx`);
-
 /** Paths below the project's folder. One that is not there stops the build: what it held would go elsewhere unseen. */
 export const chunks: readonly Chunk[] = [
   // what the worker takes from the first script, which it must not run
@@ -215,7 +212,6 @@ export const chunks: readonly Chunk[] = [
   {
     name: 'garment',
     of: ['garment', 'making-up', 'yarn', 'record'].map((name) => `src/screens/${name}/`),
-    but: again,
   },
   // each of these a visit may begin with, and wants nothing of the others; the last ones are small
   { name: 'draft', of: ['src/screens/draft/', ...filesOf('knit', 'garment/demo')] },
@@ -249,7 +245,6 @@ export const chunks: readonly Chunk[] = [
     of: ['src/screens/print/', 'src/ui/print/print-sheet.tsx', 'src/ui/print/lines-of.ts'],
   },
   { name: `${WHEN_WANTED}mends`, of: mending },
-  { name: `${WHEN_WANTED}again`, of: again },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
   { name: `${WHEN_WANTED}camera`, of: byCamera },
   // what is asked for at about the same time, or seldom: no crumbs

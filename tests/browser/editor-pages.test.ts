@@ -81,7 +81,10 @@ describe('the pages of a garment by its numbers', () => {
       });
       await shot(page, `german-${piece}`);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phones.small.width);
-      expect(await page.locator('main').innerText()).toContain('Abschnitt hinzufügen');
+      // where a long word may be parted is no letter
+      expect((await page.locator('main').innerText()).replaceAll('\u00ad', '')).toContain(
+        'Abschnitt hinzufügen',
+      );
       await page.evaluate(() => {
         document.documentElement.style.fontSize = '';
       });

@@ -2,9 +2,9 @@ import type { Language } from '../../words/languages.ts';
 
 /**
  * What is kept for offline use when it is wanted: a language, what reads a kind of file, what publishes a design or draws
- * codes, what mends one, what says and reads how one is made up, what begins another like one.
+ * codes, what mends one, what says and reads how one is made up.
  */
-export type Wanted = Language | 'pdf' | 'docx' | 'publishing' | 'mends' | 'print' | 'sewing' | 'again';
+export type Wanted = Language | 'pdf' | 'docx' | 'publishing' | 'mends' | 'print' | 'sewing';
 
 /**
  * Has the worker keep something for offline use (src/worker/keep-wanted.ts). Gives whether it is kept: not where

@@ -5,7 +5,6 @@ import { againFor } from '../../app/garments/passing-on.ts';
 import { nextOf } from '../../app/in-hand/next-place.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
-import { keepFromNowOn } from '../../app/start/keep-wanted.ts';
 import { type GarmentView, garmentShown, readFault } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Group } from '../../ui/group/group.tsx';
@@ -65,6 +64,8 @@ export default function GarmentScreen({ route }: { readonly route: Route }) {
 function Whole({ view }: { readonly view: GarmentView }) {
   const { garment } = view;
   useArrival(garment.name);
+  const [size, setSize] = useState('');
+  useEffect(() => void FinishedSize.fetch(), []);
   return (
     <Screen title={garment.name} back={up()} foot={<GoOn view={view} />}>
       <Progress view={view} />
@@ -76,12 +77,13 @@ function Whole({ view }: { readonly view: GarmentView }) {
         <Group title={say('garment.yarn')} says={garment.yarns?.map(({ name }) => name).join(', ')}>
           <YarnSection garment={garment} />
         </Group>
-        <Sizes view={view} />
+        <SizeLine says={size} />
         <Button wide icon="onward" href={hrefTo('makingUp', { garment: garment.id })}>
           {say('garment.toMakingUp')}
         </Button>
         {garment.notes && <p class="garment-notes">{garment.notes}</p>}
         <Group title={say('garment.more')}>
+          <FinishedSize view={view} onSays={setSize} />
           <Notes key={garment.id} garment={garment.id} notes={garment.notes ?? ''} />
           <Rare view={view} />
           {view.pieces.map((piece) => (
@@ -93,14 +95,12 @@ function Whole({ view }: { readonly view: GarmentView }) {
   );
 }
 
-/** How large it comes out; in its place from the first, so that nothing moves when it is worked out. */
-function Sizes({ view }: { readonly view: GarmentView }) {
-  const [says, setSays] = useState('');
-  useEffect(() => void FinishedSize.fetch(), []);
+/** How large it comes out, in a line; what else is measured of it lies with what is seldom asked for. */
+function SizeLine({ says }: { readonly says: string }) {
   return (
-    <Group title={say('garment.finishedSize')} says={says}>
-      <FinishedSize view={view} onSays={setSays} />
-    </Group>
+    <p class="garment-size">
+      {say('garment.finishedSize')} <span class="garment-small">{says}</span>
+    </p>
   );
 }
 
@@ -128,8 +128,7 @@ function Rare({ view }: { readonly view: GarmentView }) {
   const { garment } = view;
   const isDrafted = garment.design !== undefined && garment.texts === undefined;
   useEffect(() => {
-    const { fetch } = isDrafted ? AnotherSize : AnotherLike;
-    void fetch().then((isHere) => (isHere ? keepFromNowOn('again') : undefined));
+    void (isDrafted ? AnotherSize : AnotherLike).fetch();
   }, [isDrafted]);
   return (
     <>

@@ -36,6 +36,7 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
     4,
     "a boat neck or a V of a beginner's straight panels, no neck of a draft",
   ],
+  'src/knit/piece/form/straight-again.ts': [3, 'the same necks, found in panels that were made so'],
   'src/knit/yarn/striped-through.ts': [1, 'a seam along a raglan, sewn row to row'],
   'src/screens/editor/straight-panels.tsx': [1, 'the depth of a V is asked for of straight panels only'],
   'src/screens/making-up/says-step.ts': [1, 'a step that sews raglans'],

@@ -19,10 +19,9 @@ import {
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import { skipDivide } from './phrase/row-kind.ts';
+import { ROWS, readNumbers } from './phrase/row-numbers.ts';
 import { readSide } from './phrase/side.ts';
 import type { Label } from './statement.ts';
-
-export const ROWS = 'row|rows|rnd|rnds';
 
 /** 'Row 1 (RS):', '2nd and every alt row:', 'Rows 3–20:', 'Next row (WS):', 'Next 4 rows:', 'Inc row:'. */
 export const readLabel = (c: Cursor): Label | undefined =>
@@ -104,51 +103,6 @@ const spellsRow = (c: Cursor): boolean => {
   if (next?.kind === 'number') return !isOneOf(peekWord(c, 2), 'row rows ridge inch cm mm');
   return next === undefined || isOneOf(next.word, ', . ; to across tog');
 };
-
-/** '1, 3 and 5', '3–20', '1 to 4'. */
-function readNumbers(c: Cursor): number[] {
-  const rows: number[] = [];
-  while (rows.length < 400) {
-    const n = peekNumber(c);
-    if (n === undefined || !Number.isSafeInteger(n) || n < 1 || n > 5000) break;
-    c.at += 1;
-    if (endsOrdinal(peek(c)) && peek(c)?.glued) c.at += 1;
-    rows.push(n);
-    const last = readLast(c, n);
-    if (last === undefined) break;
-    for (let i = n + 1; i <= last; i += 1) rows.push(i);
-    if (!goesOn(c)) break;
-  }
-  return rows;
-}
-
-/** The last row of '3–20', or the one row itself; undefined where the numbers cannot be a stretch of rows. */
-const readLast = (c: Cursor, first: number): number | undefined =>
-  attempt(c, () => {
-    takeSideNote(c);
-    if (!takes(c, '-', 'to', 'through')) return first;
-    takePhrase(c, ROWS);
-    const last = takeNumber(c);
-    if (endsOrdinal(peek(c)) && peek(c)?.glued) c.at += 1;
-    if (last === undefined || last < first || last - first > 400) return undefined;
-    takes(c, 'inclusive', 'incl');
-    return last;
-  });
-
-const goesOn = (c: Cursor): boolean =>
-  attempt(c, () => {
-    const comma = takes(c, ',');
-    const parted = takes(c, 'and') || comma;
-    takePhrase(c, ROWS);
-    return parted && peekNumber(c) !== undefined;
-  });
-
-const takeSideNote = (c: Cursor): boolean =>
-  attempt(c, () => {
-    if (!takes(c, '(') || readSide(c) === undefined) return false;
-    takes(c, 'row');
-    return takes(c, ')') && seesPhrase(c, 'and|,|-');
-  });
 
 /** 'and every (foll) alt row', 'and all WS rows', 'and all even rows'. */
 const readEveryOther = (c: Cursor): boolean =>

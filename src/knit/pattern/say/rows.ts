@@ -10,9 +10,9 @@ import {
   takes,
 } from '../../row/read/cursor.ts';
 import type { Item } from '../../row/read/notation.ts';
-import { ROWS } from './label.ts';
 import { readFabric } from './phrase/fabric.ts';
 import { takePurpose } from './phrase/purpose.ts';
+import { ROWS } from './phrase/row-numbers.ts';
 import { readUntil } from './phrase/until.ts';
 import type { FabricSaid, Statement } from './statement.ts';
 
