@@ -15,7 +15,7 @@ const long: Partial<Record<Language, string>> = {
     'heraus|gestrickt heraus|kommt hinein|stechen hinzu|fügen hinüber|nehmen Markie|rungen Maschen|glied Maschen|markierer Maschen|probe ' +
     'Maschen|raffer Maschen|säule Maschen|stich Maschen|zahl Knopf|leiste Matratzen|stich Nadel|stärke neben|ein|ander Oberarm|umfang ' +
     'Rechts|stricken Reihen|anfang Reihen|notiz Rücken|breite Schlupf|ausschnitt Schreib|weise Schulter|punkt ' +
-    'Sicherungs|datei Sicherungs|faden Sicherungs|fäden spiegel|gleich Start|bildschirm Still|gelegt Strick|zeit ' +
+    'Sicherungs|datei Sicherungs|faden Sicherungs|fäden spiegel|gleich Start|bildschirm Still|gelegt Strick|zeit Teil|stücke ' +
     'über|ein|ander über|lappen über|schnitten über|schreibe unter|scheidet Unter|brechung unvoll|ständig veröffent|licht ' +
     'ver|schlossen Viertel|punkt Vor|schriften wahr|schein|lichst wahr|schein|lich weiter|geben weiter|gegeben weiter|machen ' +
     'weiter|strick Wieder|holung wieder|holen zurück|genommen zurück|nehmen zurück|zunehmen zusammen|führ ' +
