@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { designFrom } from '../../app/drafts/design/designer.ts';
 import type { DesignForm } from '../../app/drafts/design/form.ts';
+import type { Begun } from '../../app/drafts/kept/begun.ts';
 import { readKept } from '../../app/drafts/kept/read-kept.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
@@ -11,7 +12,7 @@ import { OtherBegun } from './other-begun.tsx';
 
 /** The way back from a garment to what it was drafted from; nothing for one that came another way. */
 export function DesignAgain({ design }: { readonly design: unknown }) {
-  const [outcome, setOutcome] = useState<'another is begun' | 'not kept'>();
+  const [outcome, setOutcome] = useState<Begun>();
   const [figures, setFigures] = useState<DesignForm>();
   useEffect(() => {
     void readKept('designForm', design).then((read) => setFigures(read.ok ? read.value : undefined));
