@@ -3,30 +3,28 @@ import type { MeasuredGauge } from '../measured-gauge.ts';
 import { plan } from '../piece/plan.ts';
 import type { Plan } from '../piece/planned.ts';
 import type { Recipe } from '../piece/recipe.ts';
-import type { Side, Step } from '../row/step.ts';
 import type { Build, PieceBuild } from './follow/build/build.ts';
 import { checkPattern, type ReadStitchPattern } from './follow/build/check-pattern.ts';
 import { freshBuild } from './follow/build/fresh-build.ts';
 import { resolveGap } from './follow/build/gap.ts';
-import {
-  type CountedBy,
-  freshNotes,
-  type LineKind,
-  type LineNotes,
-  type Unread,
-} from './follow/build/notes.ts';
+import { hangsOn } from './follow/build/hangs-on.ts';
+import { type CountedBy, freshNotes, type LineNotes } from './follow/build/notes.ts';
 import { isDone } from './follow/build/part.ts';
-import { recipeOf, titled } from './follow/build/to-recipe.ts';
+import { recipeOf } from './follow/build/to-recipe.ts';
 import { runFlow } from './follow/flow.ts';
 import { closePiece } from './follow/other-side.ts';
 import { flushCycle } from './follow/row.ts';
 import { slipFirst } from './follow/slips.ts';
+import { type MadeByLine, madeByLine } from './made-by-line.ts';
+import type { ReadLine, ReadRow } from './read-line.ts';
 import { type Flow, flowOf, tokensOfLines } from './say/flow.ts';
 import { logicalLines } from './text/lines.ts';
 import { headingLine } from './text/size-line.ts';
 import { sizeNames } from './text/size-names.ts';
 import { sizesSaid } from './text/size-scope.ts';
 import { countSizes } from './text/sizes.ts';
+
+export type { ReadLine, ReadRow } from './read-line.ts';
 
 export interface ReadOptions {
   /** which size, counting from 0; the first one unless said */
@@ -37,48 +35,6 @@ export interface ReadOptions {
   readonly stretches?: Readonly<Record<string, number>>;
   /** needle until the text names one, mm */
   readonly needle?: number;
-}
-
-/** One line of the text (joined where a page broke it) and what was understood. */
-export interface ReadLine {
-  /** first and last line of the source, from 1 */
-  readonly line: number;
-  readonly lastLine: number;
-  readonly text: string;
-  readonly kind: LineKind;
-  /** the rows it makes, in order */
-  readonly rows: readonly ReadRow[];
-  /** stretches of it that the text gives as lengths, with the rows that they have now */
-  readonly lengths: readonly { readonly open: boolean; readonly rows: number }[];
-  /** stitches on the needle before and after the line, where any are */
-  readonly before?: number;
-  readonly after?: number;
-  /** counts that the text states in it */
-  readonly stated: readonly number[];
-  /** contradictions, and what was not understood */
-  readonly faults: readonly Fault[];
-  /** it stays in the plan as the knitter's own words and nobody knows the count after it: write '(24 sts)' behind it */
-  readonly asksCount: boolean;
-  /** nobody knew the count after it, but for one that the text states further on */
-  readonly countedBy?: CountedBy;
-  /** she said herself what was not understood of it: '[6 rows, 24 sts]' behind it */
-  readonly mended: boolean;
-  /** the line of one that was not understood, where all that is wrong with this one follows from it */
-  readonly follows?: number;
-  /** its sentences that she may say something of herself, in order */
-  readonly unread: readonly Unread[];
-}
-
-export interface ReadRow {
-  readonly piece: string;
-  readonly part: string;
-  /** number within its part, from 1 */
-  readonly n: number;
-  readonly side: Side;
-  readonly steps: readonly Step[];
-  readonly before: number;
-  readonly after: number;
-  readonly own?: string;
 }
 
 export interface ReadPiece {
@@ -145,11 +101,12 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
     .filter((pattern) => pattern.rows.size > 0 && pattern.lines.size > 0)
     .map((pattern) => checkPattern(pattern, tellAt(lines, notes)));
   const rows = madeByLine(build);
+  const hangs = hangsOn(build);
   return {
     sizes: names,
     size,
     ...(build.gauge === undefined ? {} : { gauge: build.gauge }),
-    lines: lines.map((line, i) => readLine(line, notes[i] as LineNotes, rows)),
+    lines: lines.map((line, i) => readLine(line, notes[i] as LineNotes, rows, hangs)),
     pieces: piecesOf(build, lines),
     patterns,
   };
@@ -199,7 +156,13 @@ function tellAt(lines: readonly Line[], notes: readonly LineNotes[]): (line: num
   };
 }
 
-function readLine(line: Line, note: LineNotes, made: ReadonlyMap<number, MadeByLine>): ReadLine {
+function readLine(
+  line: Line,
+  note: LineNotes,
+  made: ReadonlyMap<number, MadeByLine>,
+  hangs: ReadonlyMap<number, number>,
+): ReadLine {
+  const follows = followedBy(line, note, hangs);
   const rows: ReadRow[] = [];
   const lengths: ReadLine['lengths'][number][] = [];
   for (let at = line.line; at <= line.lastLine; at += 1) {
@@ -224,43 +187,27 @@ function readLine(line: Line, note: LineNotes, made: ReadonlyMap<number, MadeByL
     ...(note.countedBy === undefined ? {} : { countedBy: note.countedBy }),
     mended: note.mended,
     unread: note.unread,
-    ...(note.follows !== undefined && note.following === note.faults.length ? { follows: note.follows } : {}),
+    ...(follows === undefined ? {} : { follows }),
   };
+}
+
+/** The line from which all that is wrong with this one follows, or whose words it works again. */
+function followedBy(
+  { line, lastLine }: Line,
+  note: LineNotes,
+  hangs: ReadonlyMap<number, number>,
+): number | undefined {
+  if (note.following !== note.faults.length) return undefined;
+  if (note.follows !== undefined || note.asksCount) return note.follows;
+  for (let at = line; at <= lastLine; at += 1) {
+    const from = hangs.get(at);
+    if (from !== undefined && (from < line || from > lastLine)) return from;
+  }
+  return undefined;
 }
 
 const makesNothing = ({ kind = 'talk' }: LineNotes, rows: readonly ReadRow[]): boolean =>
   kind === 'talk' && rows.length === 0;
-
-interface MadeByLine {
-  readonly rows: ReadRow[];
-  readonly lengths: ReadLine['lengths'][number][];
-}
-
-/** Every row and every stretch that was made, by the source line that asked for it. */
-function madeByLine(build: Build): Map<number, MadeByLine> {
-  const byLine = new Map<number, MadeByLine>();
-  const at = (line: number): MadeByLine => {
-    const known = byLine.get(line) ?? { rows: [], lengths: [] };
-    byLine.set(line, known);
-    return known;
-  };
-  for (const piece of build.pieces) {
-    const name = titled(piece.name);
-    for (const part of piece.parts) {
-      part.rows.forEach(({ line, side, steps, before, after, own }, i) => {
-        const said = own === undefined ? {} : { own };
-        at(line).rows.push({ piece: name, part: part.name, n: i + 1, side, steps, before, after, ...said });
-      });
-      part.sections.forEach(({ first, stretch }, i) => {
-        const row = part.rows[first];
-        if (stretch === undefined || row === undefined) return;
-        const end = part.sections[i + 1]?.first ?? part.rows.length;
-        at(row.line).lengths.push({ open: stretch.open, rows: end - first });
-      });
-    }
-  }
-  return byLine;
-}
 
 function piecesOf(build: Build, lines: readonly Line[]): ReadPiece[] {
   const indexOf = new Map<number, number>();

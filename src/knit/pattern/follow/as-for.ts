@@ -239,7 +239,9 @@ function endOfPlace(mark: Mark, first: number, other: PieceBuild, place: From): 
     const row = rows[i];
     if (row === undefined || row.kind === 'stretch') break;
     if (row.kind === 'bind off' && place !== 'shoulder') break;
-    if (row.before !== row.after) end = i + 1;
+    // what was not understood may shape it
+    const ownWords = row.own !== undefined && row.items === undefined && !row.hole;
+    if (row.before !== row.after || ownWords) end = i + 1;
   }
   return end;
 }

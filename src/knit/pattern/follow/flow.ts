@@ -87,6 +87,8 @@ function noteUnread(
   const found = note.faults.slice(had.faults);
   noteFollowing(build, found, note, one);
   if (!mended && found.every(({ code }) => NOTICES.has(code))) return;
+  if (!mended && !build.unreadLines.has(one.words))
+    build.unreadLines.set(one.words, one.is === 'own words' ? one.from : one.said.line);
   if (span === undefined) return;
   const at = note.unread.findIndex(({ line, column }) => line === span.line && column === span.column);
   const made = (part?.rows.length ?? 0) - (part === had.part ? had.rows : 0);

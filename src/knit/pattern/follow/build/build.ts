@@ -72,6 +72,8 @@ export interface Build {
   readonly worded: Map<string, readonly Step[]>;
   /** rows that were not understood, by what stands for them: their words, and stitches more (or less) after them */
   readonly unread: WeakMap<readonly Item[], { readonly words: string; readonly change: number }>;
+  /** sentences that were not understood, or do not come out: the source line of each, by its words */
+  readonly unreadLines: Map<string, number>;
   /** rows that name their yarns, by what stands for them: their words */
   readonly yarnWords: WeakMap<readonly Item[], string>;
   readonly counts: Counts;

@@ -1,8 +1,10 @@
 import { type FabricName, fabrics } from '../../../fabric.ts';
+import { expandRow } from '../../../row/expand.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { FabricSaid } from '../../say/statement.ts';
 import type { Build, PartBuild, StitchPattern } from './build.ts';
 import type { FabricState } from './fabric-state.ts';
+import { looksOf } from './spell.ts';
 
 const face = (name: FabricName, rows: readonly string[], label: string): FabricState => ({
   is: 'face',
@@ -84,7 +86,7 @@ type Else = Extract<FabricSaid, { is: 'pattern' }>['else'];
 function patternElse(meant: Else, build: Build, part: PartBuild | undefined): FabricState | undefined {
   switch (meant) {
     case 'rib':
-      return lastRib(part) ?? ribOfOthers(build);
+      return lastRib(part) ?? ribJustSpelled(part) ?? ribOfOthers(build);
     case 'double moss':
       return face('moss', ['kkpp', 'kkpp', 'ppkk', 'ppkk'], 'double moss');
     case 'the pattern': {
@@ -106,6 +108,19 @@ function lastRib(part: PartBuild | undefined): FabricState | undefined {
     if (fabric?.label === 'rib') return fabric;
   }
   return undefined;
+}
+
+/** 'Row 1: k3, p1 across. Rib for 10 cm': one row is spelled, and the others are as its stitches show. */
+function ribJustSpelled(part: PartBuild | undefined): FabricState | undefined {
+  const only = part?.rows[0];
+  if (part === undefined || only === undefined || part.rows.length > 1 || only.own !== undefined)
+    return undefined;
+  const looks = only.items && looksOf(expandRow(only.steps, only.before), only.side);
+  if (looks === undefined || looks.length !== part.live || new Set(looks).size < 2) return undefined;
+  let period = 2;
+  while ([...looks].some((look, i) => i >= period && look !== looks[i - period])) period += 1;
+  const once = looks.slice(0, period);
+  return face(RIBS[once] ?? 'rib 2x2', [once], 'rib');
 }
 
 /** The rib of the piece before. */

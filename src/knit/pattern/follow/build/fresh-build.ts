@@ -48,6 +48,7 @@ export function freshBuild({ gauge, needle = 4, stretches = {}, counts = noCount
     stretches,
     worded: new Map(),
     unread: new WeakMap(),
+    unreadLines: new Map(),
     yarnWords: new WeakMap(),
     counts,
     cells: 0,

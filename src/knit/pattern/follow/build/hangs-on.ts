@@ -1,0 +1,25 @@
+import { stitchesNamed } from '../../../row/stitches-of-steps.ts';
+import type { Build, MadeRow } from './build.ts';
+import { unknownFabric } from './fabric.ts';
+
+/**
+ * By each source line that works again what was not understood elsewhere, or goes on from it as established: the line of
+ * that sentence.
+ */
+export function hangsOn({ pieces, unreadLines }: Build): Map<number, number> {
+  const found = new Map<number, number>();
+  for (const { parts } of pieces)
+    for (const { rows } of parts) {
+      let last: number | undefined;
+      for (const row of rows) {
+        const from = row.own === undefined ? undefined : unreadLines.get(row.own);
+        last = from ?? (goesOn(row) ? last : undefined);
+        if (last !== undefined && last !== row.line && !found.has(row.line)) found.set(row.line, last);
+      }
+    }
+  return found;
+}
+
+/** It is worked as whatever nobody understood before it. */
+const goesOn = ({ own, fabric, steps }: MadeRow): boolean =>
+  own === undefined && fabric === unknownFabric && stitchesNamed(steps).includes('patt');
