@@ -320,6 +320,8 @@ describe('stripes', () => {
         (kept) => kept === 'Color 1 2, Color 2 2',
       );
       await page.getByLabel(/^Colou?r 2$/).fill('weld');
+      // what it needs is said under the name that is typed, before its field is left
+      await page.locator('.yarn-lines li', { hasText: /^weld/ }).waitFor();
       const other = await page.context().newPage();
       await knitterAt(other, new URL('.', page.url()).href).open('#/g/sample/yarn');
       await other.locator('summary', { hasText: 'Stripes' }).click();

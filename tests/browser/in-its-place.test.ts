@@ -199,6 +199,20 @@ describe('the lengths of a row', () => {
     expect(locked).toEqual([]);
   });
 
+  it('are whole above the pad on the smallest phone, in centimetres and in German', async () => {
+    for (const at of [small, { ...small, name: 'small, German', language: 'Deutsch' }] as const) {
+      await toRow(60);
+      await look(at);
+      const [foot] = await boxes('.screen-foot');
+      const told = await boxes('.lengths > div');
+      expect(told.length, at.name).toBe(3);
+      expect(
+        told.filter(({ top, bottom }) => top <= 0 || bottom > (foot?.top ?? 0)),
+        at.name,
+      ).toEqual([]);
+    }
+  });
+
   it('are whole above the foot where two ways are to be chosen from', async () => {
     await toRow(60);
     await come('two ways');

@@ -34,6 +34,8 @@ it('other stripes from the needle on: said before they are taken, with what lies
   await page.getByLabel('Color 1', { exact: true }).fill('woad');
   await press('Add a color');
   await page.getByLabel('Color 2', { exact: true }).fill('sand');
+  // by the name that is typed, before its field is left
+  await page.getByText(/^Row 41: woad, Row 43: sand, Row 45: woad/).waitFor();
   await page.getByLabel('From row', { exact: true }).fill('43');
   await page.getByText(/^Row 43: woad, Row 45: sand, Row 47: woad/).waitFor();
   // two of each four, from row 45 of some 190 on

@@ -2,6 +2,7 @@ import type { Result } from '../../knit/fault.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { standingMake } from '../../knit/piece/standing.ts';
 import { type GarmentId, makeKey, type PlanId } from '../../progress/log.ts';
+import type { InHand as Read } from '../../store/place/reads.ts';
 import type { GarmentRecord, PieceRecord, PlaceRecord } from '../../store/records.ts';
 import type { Store } from '../../store/store.ts';
 import {
@@ -17,23 +18,47 @@ import {
 import { readOr, store } from '../store.ts';
 import { basketOf } from './basket.ts';
 import { drawings } from './drawings.ts';
+import { goOnWith } from './go-on-with.ts';
 
 /** Reads what the workbasket shows: the make in hand first, then every garment. */
 export async function openBasket(): Promise<void> {
   const open = await store();
   const top = await open.inHand();
-  if (top.ok) {
-    const { place, plan, garment } = top.value;
-    lastKnitted.value = { make: place.id, part: plan.plan, place, garment };
-  } else if (isNone(top)) lastKnitted.value = null;
+  // with rows left it is in hand, whatever else there is
+  const isOpen = top.ok && top.value.place.rows < top.value.place.total;
+  if (isOpen || isNone(top)) showTop(top);
   const list = readOr(await open.list());
   if (list === undefined) return;
   const places = await Promise.all(list.map((garment) => open.placesOf(garment.id)));
   const read = places.map(readOr);
+  if (top.ok && !isOpen) showTop(await inHandOf(open, top, read));
   if (read.every((found) => found !== undefined)) basket.value = basketOf(list, read);
   // what was read after it hides no fault
   const failed = [top, ...places].find((one) => !one.ok && !isNone(one));
   if (failed) readOr<unknown>(failed);
+}
+
+function showTop(top: Result<Read>): void {
+  if (!top.ok) {
+    lastKnitted.value = null;
+    return;
+  }
+  const { place, plan, garment } = top.value;
+  lastKnitted.value = { make: place.id, part: plan.plan, place, garment };
+}
+
+/** Of the last part that was knitted nothing is left; where nothing is left of its garment either, another one is in hand. */
+async function inHandOf(
+  open: Store,
+  top: Result<Read>,
+  places: readonly (readonly PlaceRecord[] | undefined)[],
+): Promise<Result<Read>> {
+  const key = await goOnWith(
+    open,
+    places.filter((own) => own !== undefined),
+  );
+  const other = top.ok && key !== undefined && key !== top.value.place.id ? await open.inHand(key) : top;
+  return other.ok ? other : top;
 }
 
 const isNone = (found: Result<unknown>): boolean => !found.ok && found.faults[0]?.code === 'no-such-make';

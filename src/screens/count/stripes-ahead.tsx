@@ -52,7 +52,7 @@ export function StripesAhead({ now, onTaken }: StripesAheadProps) {
     setLeft(new Set([...left].filter((one) => one !== key).concat(stays ? [key] : [])));
   return (
     <>
-      <StripeFields stripes={stripes} onChange={(how) => setStripes(how)} />
+      <StripeFields stripes={stripes} onChange={setStripes} onTyped={setStripes} />
       {stripes.length === 0 && before.length > 0 && <p>{say('yarn.stripesNone')}</p>}
       <NumberField
         label={say('yarn.stripedFrom')}

@@ -9,12 +9,14 @@ interface StripeFieldsProps {
   readonly stripes: readonly Stripe[];
   /** from what is there by then: two changes may follow each other faster than a drawing */
   readonly onChange: (how: (now: readonly Stripe[]) => readonly Stripe[]) => void;
+  /** with every letter of a colour's name, before its field is left; what is shown of the stripes follows it */
+  readonly onTyped: (how: (now: readonly Stripe[]) => readonly Stripe[]) => void;
 }
 
 /** Rows of each colour in turn; needs the catalogue 'yarn'. */
-export function StripeFields({ stripes, onChange }: StripeFieldsProps) {
-  const edit = (at: number, typed: Partial<Stripe>) =>
-    onChange((now) => now.map((old, i) => (i === at ? { ...old, ...typed } : old)));
+export function StripeFields({ stripes, onChange, onTyped }: StripeFieldsProps) {
+  const edited = (at: number, typed: Partial<Stripe>) => (now: readonly Stripe[]) =>
+    now.map((old, i) => (i === at ? { ...old, ...typed } : old));
   return (
     <>
       {stripes.map((stripe, i) => (
@@ -24,13 +26,14 @@ export function StripeFields({ stripes, onChange }: StripeFieldsProps) {
               label={say('yarn.stripeColour', { n: i + 1 })}
               value={stripe.colour}
               maxLength={60}
-              onChange={(colour) => edit(i, { colour })}
+              onInput={(colour) => onTyped(edited(i, { colour }))}
+              onChange={(colour) => onChange(edited(i, { colour }))}
             />
             <NumberField
               label={say('yarn.stripeRows', { n: i + 1 })}
               value={stripe.rows}
               min={1}
-              onChange={(rows) => rows !== undefined && rows > 0 && edit(i, { rows })}
+              onChange={(rows) => rows !== undefined && rows > 0 && onChange(edited(i, { rows }))}
             />
           </div>
           <IconButton

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { asItStands } from '../../app/garments/as-it-stands.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { gaugeIn } from '../../knit/piece/planned.ts';
@@ -14,6 +15,10 @@ import { StripedRows } from './striped-rows.tsx';
 /** Stripes by rows, with the yarn that each colour needs. */
 export function StripesCard({ view, change }: { readonly view: GarmentView; readonly change: ChangeYarn }) {
   const stripes = view.garment.stripes ?? [];
+  // a name that is being typed is written when its field is left, and shown from its first letter on
+  const [typed, setTyped] = useState<{ readonly of: readonly Stripe[]; readonly as: readonly Stripe[] }>();
+  const named = typed?.of === stripes ? typed.as : stripes;
+  const shown = { ...view, garment: { ...view.garment, stripes: named } };
   // stripes that were there before stay where they were shown
   const put = (how: (now: readonly Stripe[]) => readonly Stripe[]) =>
     change((now) => {
@@ -22,9 +27,13 @@ export function StripesCard({ view, change }: { readonly view: GarmentView; read
       return { ...now, stripes: how(before), ...(lies && { striped: lies }) };
     });
   return (
-    <Group title={say('yarn.stripes')} says={stripes.map(({ colour }) => colour).join(', ')}>
+    <Group title={say('yarn.stripes')} says={named.map(({ colour }) => colour).join(', ')}>
       <p>{say('yarn.stripesHint')}</p>
-      <StripeFields stripes={stripes} onChange={put} />
+      <StripeFields
+        stripes={stripes}
+        onChange={put}
+        onTyped={(how) => setTyped({ of: stripes, as: how(named) })}
+      />
       {stripes.length > 0 && (
         <StripedRows
           view={view}
@@ -34,7 +43,7 @@ export function StripesCard({ view, change }: { readonly view: GarmentView; read
       )}
       {isStriped(view.garment) && (
         <ul class="yarn-lines">
-          {[...metresByColour(view)].map(([colour, metres]) => (
+          {[...metresByColour(shown)].map(([colour, metres]) => (
             <li key={colour}>{say('yarn.stripeNeed', { colour, amount: saysNeed(view, metres) })}</li>
           ))}
         </ul>

@@ -107,6 +107,37 @@ describe('the workbasket', () => {
     ]);
   });
 
+  it('has no garment in hand that is done to its last end, unless nothing else was begun', async () => {
+    const { store } = await openApp();
+    await openMake('sample/back/0/1');
+    await finishRow();
+    const { garment, plans } = scarf();
+    given(await store.saveGarment(garment, plans));
+    const places = given(await store.placesOf(garment.id));
+    for (const { id, total } of places) {
+      await openMake(id);
+      await goToRow(total + 1);
+    }
+    const inHandNow = async () => {
+      await openBasket();
+      return lastKnitted.value?.place.garment;
+    };
+    // knitted, and not made up: it is sewn next
+    expect(await inHandNow()).toBe(garment.id);
+    await changeGarment(garment.id, (was) => ({ ...was, ticked: ['ends'] }));
+    expect(await inHandNow()).toBe('sample');
+    expect(lastKnitted.value).toMatchObject({
+      make: 'sample/back/0/1',
+      garment: { name: 'Harbour pullover' },
+    });
+    // an end that is not woven in after all
+    await changeGarment(garment.id, (was) => ({ ...was, ticked: [] }));
+    expect(await inHandNow()).toBe(garment.id);
+    await changeGarment(garment.id, (was) => ({ ...was, ticked: ['ends'] }));
+    expect(await deleteGarment('sample' as typeof garment.id)).toBe(true);
+    expect(await inHandNow()).toBe(garment.id);
+  });
+
   it('is never shown as empty because it could not be read', async () => {
     const noAnswer = fault('store-not-answering');
     await openApp((store) => ({
