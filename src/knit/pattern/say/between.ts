@@ -51,7 +51,8 @@ function skipShapingBy(c: Cursor): void {
     c,
     () =>
       takePhrase(c, 'for the? v? neck|armhole|armholes|shoulder|raglan') &&
-      sees(c, 'bind', 'bo', 'cast', 'dec', 'inc'),
+      // of a neck it says at which edge
+      (sees(c, 'bind', 'bo', 'cast') || (!isWord(c.tokens[c.at - 1], 'neck') && sees(c, 'dec', 'inc'))),
   );
   if (!sees(c, 'shaping', 'shape') && !seesPhrase(c, 'to shape')) return;
   for (let i = 1; i < 6; i += 1) {
@@ -61,6 +62,13 @@ function skipShapingBy(c: Cursor): void {
     // 'to shape neck on next row, k 30, …'
     const on = isWord(c.tokens[c.at + i], 'on', 'in') && seesPhrase({ ...c, at: c.at + i + 1 }, 'the? next');
     if (on) {
+      c.at += i;
+      return;
+    }
+    // 'to shape the armholes cast off 5 sts at …'
+    const then =
+      i > 1 && isWord(c.tokens[c.at + i], 'bind', 'bo', 'cast') && sees(c, 'to', 'shape', 'shaping');
+    if (then) {
       c.at += i;
       return;
     }

@@ -16,6 +16,7 @@ import {
   takeWhole,
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
+import { inThoseRows } from './groups-in-rows.ts';
 import type { Beat, EdgeName } from './how-far.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
@@ -59,7 +60,8 @@ export const readGroups = (c: Cursor): Statement | undefined =>
     takeFor(c);
     skipForEach(c, groups);
     if (groups.length === 1 && groups[0]?.rows === 1) takeRestOfRow(c);
-    return { is: 'groups', work, edge, groups };
+    const inRows = inThoseRows(before, groups);
+    return inRows && { is: 'groups', work, edge, groups: inRows };
   });
 
 /** 'Bind off 6 sts for armhole.': of a piece with one armhole the edge is known, though nobody says where. */
@@ -179,7 +181,7 @@ function readGroup(
     const read = readTimes(c);
     return read && ahead(c, () => readGroupsPlace(c)?.beats.length === 0) ? read : undefined;
   });
-  if (!seesPhrase(c, 'each side|sides|end|edge')) takes(c, 'each');
+  if (!seesPhrase(c, 'each armhole|arm|neck|front|underarm|shoulder? side|sides|end|edge')) takes(c, 'each');
   // 'bind off 4 sts, at the beg of next 2 rows'
   attempt(
     c,

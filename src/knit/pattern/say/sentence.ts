@@ -6,6 +6,7 @@ import {
   cursorOver,
   expected,
   isWord,
+  peek,
   peekWord,
   sees,
   takes,
@@ -14,15 +15,7 @@ import {
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Sentence } from '../text/sentences.ts';
-import {
-  addBefore,
-  castsOnBehindRow,
-  keepBeside,
-  keptMeanwhile,
-  parted,
-  placedBefore,
-  WHOLE,
-} from './beside.ts';
+import { addBefore, castsOnBehindRow, keepBeside, keptMeanwhile, parted, placedBefore } from './beside.ts';
 import { skipBetween } from './between.ts';
 import { readCastOn } from './cast-on.ts';
 import { readSimple } from './constructs.ts';
@@ -37,12 +30,14 @@ import { takeStated } from './phrase/stated-count.ts';
 import { repeatSaid } from './repeat-stars.ts';
 import { countsRounds, joinsInRound, worksInRounds } from './rounds.ts';
 import { begins, readBareRow, readLabelledRow } from './row.ts';
+import { readShape } from './shape.ts';
 import { announcedRows, standingOrder } from './standing-order.ts';
 import { readStars } from './stars.ts';
 import type { Add, Label, Said, Statement } from './statement.ts';
 import { readStripesListed } from './stripes.ts';
 import { endedByTurn } from './turn.ts';
 import { joinRows } from './while-rows.ts';
+import { withRest } from './with-rest.ts';
 import { readYarn } from './yarn.ts';
 
 export interface ReadSentence {
@@ -151,7 +146,13 @@ export function readSentence(
         rest: last.begin,
         order: true,
       };
-    if (trouble) return withRest(said, trouble, last, { at, parted: at > last.end, word: peekWord(c) });
+    if (trouble)
+      return withRest(said, trouble, last, {
+        at,
+        parted: at > last.end,
+        word: peekWord(c),
+        more: isWord(tokens[at - 1], 'and') && peek(c)?.kind === 'number',
+      });
     // no reader of ours takes nothing; one that did would read the same place for ever
     if (c.at === at) return { said, fault: expected(c, 'stitch or repeat expected'), rest: at };
     last = { begin: at, end: c.at };
@@ -184,38 +185,7 @@ function inRounds(c: Cursor, said: Said[]): ReadSentence {
   return { said, fault: found, rest: c.at, order: true, ...(joins && { beside, rounds: true }) };
 }
 
-/**
- * What was not understood. Words that hang on a statement without a mark between are of it ('work 3 rows | in wibble'), and
- * so is what is to be kept meanwhile ('work 6 rows, | keeping 3 sts at each edge in moss st'): then nothing of it is
- * understood ('k 1 row, | inc 1 st in 5th st'). A shaping stands all the same.
- */
-function withRest(
-  said: Said[],
-  fault: Fault,
-  last: { readonly begin: number; readonly end: number },
-  rest: { readonly at: number; readonly parted: boolean; readonly word: string },
-): ReadSentence {
-  const is = said.at(-1)?.statement.is;
-  const meanwhile = rest.parted && means(rest.word, 'beginning of an aside');
-  const within = is === 'rows' && means(rest.word, 'changes the count');
-  if (is === undefined || (rest.parted && !meanwhile && !within)) return { said, fault, rest: rest.at };
-  if (meanwhile && SHAPES.has(is)) return { said, fault, rest: rest.at, beside: true };
-  if (!WHOLE.has(is)) return { said, fault, rest: rest.at };
-  said.pop();
-  return { said, fault, rest: last.begin, order: true };
-}
-
 const WORKS: ReadonlySet<Statement['is']> = new Set(['even', 'rows']);
-
-const SHAPES: ReadonlySet<Statement['is']> = new Set([
-  'shape',
-  'groups',
-  'evenly',
-  'bind off',
-  'cast on',
-  // 'to correspond, omitting buttonholes'
-  'as for',
-]);
 
 const startsRow = (c: Cursor): boolean =>
   means(c.tokens[c.at + 1]?.text, 'stitch after a star') && !isWord(c.tokens[c.at + 3], 'row', 'rows');
@@ -231,6 +201,12 @@ function readHeadings(c: Cursor, aloneOnLine: boolean, add: Add): void {
 
 function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | undefined {
   const at = c.at;
+  // 'Every RS row: dec 1 st each end, 3 times'
+  const every = sees(c, 'every', 'each') ? readShape(c) : undefined;
+  if (every) {
+    add(every, at, takeStated(c));
+    return undefined;
+  }
   const label = readLabel(c);
   if (label) {
     const yarn = attempt(c, () => {

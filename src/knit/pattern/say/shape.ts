@@ -4,8 +4,11 @@ import {
   type Cursor,
   cursorOver,
   isOneOf,
+  isWord,
+  peekNumber,
   peekWord,
   sees,
+  seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -17,7 +20,9 @@ import { readTimes, STS } from '../../row/read/goal.ts';
 import { readEvenly } from './evenly.ts';
 import type { Beat, EdgeName } from './how-far.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
+import { readChanged } from './phrase/changed.ts';
 import { readEdgeOf } from './phrase/edge.ts';
+import { skipInset, skipInsetFirst } from './phrase/inset.ts';
 import { takeStated } from './phrase/stated-count.ts';
 import { readToCount } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
@@ -40,6 +45,7 @@ const CHANGES: Readonly<Record<string, number>> = {
  */
 export const readShape = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    const neckFirst = takeNeckBefore(c);
     const when = readBeatsBefore(c);
     const edgeBefore = readEdgeOf(c);
     const later = when.length > 0 ? when : edgeBefore ? readBeats(c) : [];
@@ -50,28 +56,41 @@ export const readShape = (c: Cursor): Statement | undefined =>
     if (sign === undefined) return undefined;
     if (!tog) c.at += 1;
     const to = tog ? undefined : readToCount(c);
-    const by = to === undefined && !tog ? readBy(c) : 1;
+    const atNeck = neckFirst || seesNeck(c);
+    const edgeFirst = to === undefined && !tog ? readEdgeFirst(c) : undefined;
+    const by = to === undefined && !tog ? (takeManner(c) ? 1 : readBy(c)) : 1;
+    const neck = atNeck || (edgeFirst === undefined && takePhrase(c, 'for the? neck'));
     const counted = c.tokens[c.at - 1]?.kind === 'number' || took(c, 'st', 'sts', 'once', 'more');
     const evenly = readEvenly(c, sign * by, later, counted);
     if (to !== undefined) return evenly?.is === 'evenly' ? { ...evenly, toCount: to, all: true } : undefined;
     if (evenly) return evenly;
     const shown = attempt(c, () => takePhrase(c, 'in this way|manner') && !sees(c, ':'));
-    skipInset(c);
-    const edgeHere = readEdgeOf(c) ?? edgeBefore;
+    skipInsetFirst(c);
+    const edgeHere = edgeFirst ?? readEdgeOf(c) ?? edgeBefore;
     const early = edgeHere === undefined ? readBeats(c, later) : later;
-    const edge = edgeHere ?? (early.length > later.length ? readEdgeOf(c) : undefined);
+    const edge =
+      edgeHere ??
+      (early.length > later.length ? readEdgeOf(c) : undefined) ??
+      (neck && early.length > 0 ? 'neck' : undefined);
     if (edge === undefined) return readUnsaid(c, sign * by, early);
     skipInset(c);
     // 'continue to dec 1 st at armhole edge twice more': in a rhythm that was said before
-    if (on && early.length === 0 && !sees(c, 'on', 'in', 'every', 'each', 'next', 'foll', 'alt'))
+    if (on && early.length === 0 && !sees(c, 'of', 'on', 'in', 'every', 'each', 'next', 'foll', 'alt'))
       return undefined;
     if (takeAnyPhrase(c, 'of|on|in last row', 'of|on|in the last row')) {
       return { is: 'evenly', change: sign * by * (edge === 'both' ? 2 : 1), on: 'last', edge };
     }
+    const both = early.length === 0 && takeOtherEdge(c, edge, by);
     takes(c, ',');
-    if (endsInRow(c)) return { is: 'shape', change: sign * by, edge, beats: early };
+    if (endsInRow(c)) return { is: 'shape', change: sign * by, edge: both ? 'both' : edge, beats: early };
     const beats = readBeats(c, withTimes(c, early));
     takes(c, 'only');
+    if (both)
+      return beats.length === 0
+        ? undefined
+        : { is: 'shape', change: sign * by, edge: 'both', beats: withEnd(c, beats) };
+    const changed = readChanged(c, beats, sign * by, edge);
+    if (changed) return { is: 'shape', change: sign * by, edge, beats: changed };
     // 'dec in this way at each end of every 6th row': as the row before that did
     if (shown && edge === 'both' && beats.length > 0)
       return { is: 'repeat named', name: '', change: sign, beats: withEnd(c, beats) };
@@ -101,10 +120,55 @@ const endsInRow = (c: Cursor): boolean =>
     () => takeAnyPhrase(c, 'of|in the? row') && (c.at >= c.end || isOneOf(peekWord(c), '. , ; ( -')),
   );
 
+/** '… at neck edge and 1 st at armhole edge on next 3 rows': as many at the other one, in the same rows. */
+const takeOtherEdge = (c: Cursor, edge: EdgeName, by: number): boolean =>
+  attempt(c, () => {
+    if (!takes(c, 'and') || takeNumber(c) !== by || !takePhrase(c, STS)) return false;
+    const other = readEdgeOf(c);
+    return (edge === 'neck' && other === 'armhole') || (edge === 'armhole' && other === 'neck');
+  });
+
+/** 'Dec | at neck edge | 1 st every row': the edge before the number. */
+const readEdgeFirst = (c: Cursor): EdgeName | undefined =>
+  attempt(c, () => {
+    const edge = readEdgeOf(c);
+    return edge !== undefined && seesPhrase({ ...c, at: c.at + 1 }, STS) && peekNumber(c) !== undefined
+      ? edge
+      : undefined;
+  });
+
+/** 'by knitting 2 tog', 'by knitting twice into': how it is made, and one of it. */
+const takeManner = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takes(c, 'by') || !takes(c, 'knitting', 'purling', 'working', 'k', 'p')) return false;
+    if (takeAnyPhrase(c, '2 sts? tog')) return true;
+    return takeAnyPhrase(
+      c,
+      'twice in|into',
+      'in|into the? front and back of',
+      'in|into the? front and back in|into',
+    );
+  });
+
+/** 'For the neck, dec 1 st …', 'shape neck by dec 1 st …': where it lies is said by what it is for. */
+const takeNeckBefore = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (takePhrase(c, 'for the? v? neck ,?')) return sees(c, 'dec', 'decreasing', 'inc', 'increasing');
+    return isWord(c.tokens[c.at - 1], 'by') && isWord(c.tokens[c.at - 2], 'neck', 'neckline');
+  });
+
+const seesNeck = (c: Cursor): boolean => seesPhrase(c, 'for the? neck');
+
 /** 'Every 4th row dec 1 st at each end 5 times': the times of the beat that was said first. */
 function withTimes(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
   const last = beats.at(-1);
-  const times = last !== undefined && last.times === undefined ? readTimes(c) : undefined;
+  const times =
+    last !== undefined && last.times === undefined
+      ? attempt(c, () => {
+          takes(c, ',');
+          return readTimes(c);
+        })
+      : undefined;
   if (last === undefined || times === undefined) return beats;
   const { n, more } = times;
   return [...beats.slice(0, -1), { ...last, times: n, counted: true, ...(more ? { further: true } : {}) }];
@@ -131,7 +195,7 @@ export const readElidedShape = (
       return beats.length === 1 && beats[0]?.times ? { is: 'shape', change, edge: at, beats } : undefined;
     }
     const n = takeNumber(c);
-    if (n !== undefined && !takePhrase(c, STS)) return undefined;
+    if (n !== undefined && (before.length === 0 || !takePhrase(c, STS))) return undefined;
     // '… of next 5 rows, then each end of every alt row until 44 sts remain': as many as before
     const again = before.length > 0 && sees(c, 'each', 'both', 'at');
     const edge = n === undefined && !again ? undefined : readEdgeOf(c);
@@ -163,25 +227,3 @@ function readBy(c: Cursor): number {
   takePhrase(c, STS);
   return n ?? 1;
 }
-
-/** 'inside edge sts', 'working decs 2 sts in from edge', 'as before' change no count. */
-function skipInset(c: Cursor): void {
-  if (takeFromEdge(c)) return;
-  takeAnyPhrase(
-    c,
-    'as before',
-    'in the? same manner|way as? before?',
-    'inside edge st|sts',
-    'fully fashioned',
-    'as set',
-    'in patt',
-  );
-}
-
-const takeFromEdge = (c: Cursor): boolean =>
-  attempt(c, () => {
-    if (takeNumber(c) === undefined || !takePhrase(c, STS)) return false;
-    if (!takes(c, 'in', 'inside', 'from')) return false;
-    takeAnyPhrase(c, 'from edge', 'from the edge', 'edge');
-    return true;
-  });

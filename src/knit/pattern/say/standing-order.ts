@@ -1,12 +1,17 @@
 import { ahead, type Cursor, isWord, sees, seesPhrase, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { readShape } from './shape.ts';
 import { readSlips } from './slips.ts';
-import type { Said } from './statement.ts';
+import type { Said, Statement } from './statement.ts';
 import { rowsSaid } from './while-rows.ts';
 
 /** 'On all WS rows: k1, p to end': how rows to come are worked; no row of its own. */
 export const standingOrder = (c: Cursor): boolean =>
-  ahead(c, () => readSlips(c)) === undefined && isStanding(c);
+  ahead(c, () => readSlips(c)) === undefined && !ahead(c, () => isTimed(readShape(c))) && isStanding(c);
+
+/** 'On every RS row, dec 1 st at each end 3 times' is worked so often. */
+const isTimed = (shape: Statement | undefined): boolean =>
+  shape?.is === 'shape' && (shape.beats.at(-1)?.times ?? shape.beats.at(-1)?.toCount) !== undefined;
 
 const isStanding = (c: Cursor): boolean =>
   seesPhrase(c, 'the? first st in|of|on every|each row should|is|must') ||

@@ -7,6 +7,10 @@ const ARM = 'armhole|arm|side|seam|underarm|outer|outside|raglan|shoulder|sleeve
 
 const EDGE = 'edge|side|sides|end|ends';
 
+const NECK_EDGES = ['neck', 'front', 'center'];
+
+const ARM_EDGES = ['armhole', 'arm', 'side', 'seam', 'underarm', 'raglan', 'sleeve'];
+
 /** 'at each end', 'at neck edge', 'each side', 'at beg', 'at same edge'. */
 export const readEdge = (c: Cursor): EdgeName | undefined => attempt(c, () => edgeAfterAt(c));
 
@@ -19,9 +23,9 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
     c,
     () => takeAnyPhrase(c, 'first and last st|sts', 'first st and last st') && sees(c, 'of', 'on'),
   );
-  if (outer) return 'both';
+  if (outer || takesTwo(c)) return 'both';
   if (takeAnyPhrase(c, 'beg|start of each|both arm|armhole edge|side')) return 'both';
-  if (takeAnyPhrase(c, 'beg|start', 'right hand end')) return edgeBegunAt(c) ?? 'beginning';
+  if (takeAnyPhrase(c, 'beg|start', 'right hand end')) return edgeBegun(c) ?? edgeBegunAt(c) ?? 'beginning';
   if (takeAnyPhrase(c, 'each of both', 'both|each|either|every', '2')) {
     if (takes(c, 'neck', 'front', 'v')) {
       takeAnyPhrase(c, EDGE);
@@ -66,6 +70,29 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   return undefined;
 }
 
+/** 'both neck and armhole edges', 'neck edge and at side edge': one piece's two. */
+const takesTwo = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, 'both', 'each');
+    const neck = takes(c, ...NECK_EDGES);
+    if (!neck && !takes(c, ...ARM_EDGES)) return false;
+    takeAnyPhrase(c, EDGE);
+    if (!takes(c, 'and')) return false;
+    takes(c, 'at', 'on');
+    takes(c, 'the');
+    return takes(c, ...(neck ? ARM_EDGES : NECK_EDGES)) && takeAnyPhrase(c, EDGE);
+  });
+
+/** 'at beg of armhole edge': the edge at which the row begins. */
+const edgeBegun = (c: Cursor): EdgeName | undefined =>
+  attempt(c, () => {
+    if (!takes(c, 'of')) return undefined;
+    takes(c, 'the');
+    const neck = takes(c, ...NECK_EDGES);
+    if (!neck && !takes(c, ...ARM_EDGES)) return undefined;
+    return takes(c, 'edge') ? (neck ? 'neck' : 'armhole') : undefined;
+  });
+
 /** 'at beg of row on armhole side': the edge at which the row begins. */
 const edgeBegunAt = (c: Cursor): EdgeName | undefined =>
   attempt(c, () => {
@@ -78,7 +105,8 @@ export function readEdgeOf(c: Cursor): EdgeName | undefined {
   const edge = readEdge(c);
   if (edge === undefined) return undefined;
   if (edge === 'beginning' && attempt(c, () => takes(c, 'and') && readEdge(c) === 'end')) {
-    takeAnyPhrase(c, 'of the? needle');
+    if (!takeAnyPhrase(c, 'of the? needle'))
+      attempt(c, () => takeAnyPhrase(c, 'of? the? row') && sees(c, 'every', 'each', 'on'));
     return 'both';
   }
   if (!takeAnyPhrase(c, 'of the? needle'))

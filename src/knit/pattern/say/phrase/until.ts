@@ -123,6 +123,8 @@ const readCountEnd = (c: Cursor): Until | undefined =>
     takePhrase(c, 'total of');
     const n = takeNumber(c);
     if (n !== undefined && !seesEnding(c) && takePhrase(c, 'st|sts')) {
+      // '6 sts have been decreased' are none on the needle
+      if (sees(c, 'have', 'has') || seesPhrase(c, 'are increased|decreased|added')) return undefined;
       takes(c, 'are', 'is');
       if (takes(c, 'left')) takes(c, 'over');
       else takes(c, 'remain', 'rem', 'in', 'on');

@@ -1,0 +1,58 @@
+import { describe, it } from 'vitest';
+import { table } from '../table.ts';
+import { expectCounts } from './by-counts.ts';
+
+/** Usages of the trade in one sentence of a shaping, whichever of its parts stands first; common practice, no published source. Counts reckoned by hand. */
+describe('a shaping in prose, on a back of 60 sts,', () => {
+  it.each(
+    table(`
+      Dec 1 st at each end, inside a border of 3 sts, on next and every foll 4th row until 52 sts rem. → 13 rows: 1 both 58, 5 both 56, 9 both 54, 13 both 52
+      Dec 1 st at each end {inside a border of 3 sts|inside the 3 border sts|within the border|3 sts from the edge} every alt row 3 times. → 5 rows: 1 both 58, 3 both 56, 5 both 54
+      Dec 1 st {inside a border of 3 sts|3 sts in from the border} at each end of every alt row 3 times. → 5 rows: 1 both 58, 3 both 56, 5 both 54
+      {Continue|Cont} to dec at each end of every alt row until 54 sts remain. → 5 rows: 1 both 58, 3 both 56, 5 both 54
+      Increase by {knitting twice into|knitting into front and back of} first and last st of every 4th row until there are 64 sts. → 7 rows: 3 both 62, 7 both 64
+      Inc 1 st at beginning and end of {the row|needle|row} every 4th row 2 times. → 7 rows: 3 both 62, 7 both 64
+      Dec by knitting 2 tog at each end of every alt row 3 times. → 5 rows: 1 both 58, 3 both 56, 5 both 54
+      Every RS row: dec 1 st each end, 3 times. → 5 rows: 1 both 58, 3 both 56, 5 both 54
+      Cast off at beg of each of the next 6 rows{,|:|} 7 sts 4 times and 6 sts twice. → 6 rows: 1 beg 53, 2 beg 46, 3 beg 39, 4 beg 32, 5 beg 26, 6 beg 20
+      Cast off at beg of next 8 rows 3 sts twice and 2 sts twice. → 8 rows: 1 beg 57, 2 beg 54, 3 beg 51, 4 beg 48, 5 beg 46, 6 beg 44, 7 beg 42, 8 beg 40
+      To shape {the armholes|armhole|the armhole edges} cast off 5 sts at the beg of the next 2 rows. → 2 rows: 1 beg 55, 2 beg 50
+      Dec 1 st at each end of every alt row until 6 sts have been {decreased|decd}. → 5 rows: 1 both 58, 3 both 56, 5 both 54
+      Inc 1 st at each end of next and every foll 4th row until 8 sts have been {increased|added}. → 13 rows: 1 both 62, 5 both 64, 9 both 66, 13 both 68
+      Inc 1 st at end of every RS row until 3 {sts have been increased|incs have been worked|increases are made}. → 5 rows: 1 end 61, 3 end 62, 5 end 63
+      Bind off 3 sts {at each|each} armhole edge. → 2 rows: 1 beg 57, 2 beg 54
+    `),
+  )('is worked as it is said: $line', expectCounts('Back\nCast on 60 sts.\nKnit 4 rows.'));
+
+  it.each(
+    table(`
+      Cast off at beg of next 6 rows 7 sts twice and 6 sts twice. → 6 rows (own 6) ✗ stitch or repeat expected
+      Inc 1 st at each end of every 4th row until 7 sts have been increased. → 1 rows (own 1) ✗ stitch or repeat expected
+      Dec 1 st at each end of every 4th row until 4 decs have been worked. → 1 rows (own 1) ✗ stitch or repeat expected
+    `),
+  )('is not read where it does not say enough: $line', expectCounts('Back\nCast on 60 sts.\nKnit 4 rows.'));
+});
+
+describe('a shaping in prose, on a left front of 30 sts,', () => {
+  it.each(
+    table(`
+      Decrease for neck {1 st|} every other row 3 times. → 5 rows: 1 end 29, 3 end 28, 5 end 27
+      Decrease 1 st for the neck every other row 3 times. → 5 rows: 1 end 29, 3 end 28, 5 end 27
+      For {neck|the neck,} dec 1 st every other row 3 times. → 5 rows: 1 end 29, 3 end 28, 5 end 27
+      Shape neck by {dec|decreasing} 1 st every other row 3 times. → 5 rows: 1 end 29, 3 end 28, 5 end 27
+      Dec at neck edge 1 st every other row 3 times. → 5 rows: 1 end 29, 3 end 28, 5 end 27
+      Dec 1 st at {neck edge and armhole edge|both neck and armhole edges|armhole and neck edges|front edge and at side edge} on next 3 rows. → 3 rows: 1 both 28, 2 both 26, 3 both 24
+      Dec 1 st at neck edge and 1 st at armhole edge {on next 3 rows|every row 3 times}. → 3 rows: 1 both 28, 2 both 26, 3 both 24
+      Bind off 7 sts at beg of armhole edge 3 times. → 5 rows: 1 beg 23, 3 beg 16, 5 beg 9
+    `),
+  )('is worked as it is said: $line', expectCounts('Left front\nCast on 30 sts.\nKnit 4 rows.'));
+
+  it.each(
+    table(`
+      Dec 1 st at neck edge and 2 sts at armhole edge on next 3 rows. → 3 rows (own 3) ✗ stitch or repeat expected
+    `),
+  )(
+    'is not read where it does not say enough: $line',
+    expectCounts('Left front\nCast on 30 sts.\nKnit 4 rows.'),
+  );
+});
