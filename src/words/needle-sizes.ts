@@ -1,12 +1,16 @@
 /**
  * Needle sizes: mm, US, old UK (imperial), from 2 to 10 mm by the conversion table of Sarah Bradberry,
  * knitting-and.com (1996–2002), where 3 mm has no US number. 2.5 mm is US 1½ and 12, 15, 19 and 25 mm are US 17, 19,
- * 35 and 50 in the chart at fineleaffibres.com ('Knitting needle size conversion US to mm'). Below 2 mm charts differ
- * (1.5 mm is US 00 or 000), so that only the thinnest stands here: 1 mm as US 5/0 from memory, that chart has 0000.
+ * 35 and 50 in the chart at fineleaffibres.com ('Knitting needle size conversion US to mm'). Below 2 mm charts differ:
+ * 1.5 mm is 000 as the Craft Yarn Council has it (lace, 1.5 to 2.25 mm: 000 to 1), and the others as charts have them
+ * that agree with that (sizechartly.com, knowsize.com); so many noughts are written 3/0.
  * A table and no formula: US 4 has no UK number, US 3 breaks the sum of 14.
  */
 const table = [
   [1, '5/0', undefined],
+  [1.25, '4/0', undefined],
+  [1.5, '3/0', undefined],
+  [1.75, '2/0', undefined],
   [2, '0', '14'],
   [2.25, '1', '13'],
   [2.5, '1½', undefined],

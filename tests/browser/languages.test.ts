@@ -28,7 +28,8 @@ const heading = (page: Page, name: string) => page.getByRole('heading', { name, 
 /** Chooses a language on the settings screen, and waits until the screen speaks it. */
 async function choose(page: Page, url: string, name: string, title: string): Promise<void> {
   await page.goto(`${url}#/settings`);
-  await page.getByRole('radio', { name, exact: true }).check({ force: true });
+  // not `check`: it is chosen only once its words are there
+  await page.getByRole('radio', { name, exact: true }).click({ force: true });
   await heading(page, title).waitFor();
 }
 

@@ -81,7 +81,8 @@ describe('from the first visit on', () => {
         ['Deutsch', 'Einstellungen'],
         ['English', 'Settings'],
       ] as const) {
-        await page.getByRole('radio', { name: language }).check({ force: true });
+        // not `check`: it is chosen only once its words are there
+        await page.getByRole('radio', { name: language }).click({ force: true });
         await page.getByRole('heading', { name: title, level: 1 }).waitFor();
       }
       await until(
@@ -94,7 +95,8 @@ describe('from the first visit on', () => {
       await page.reload();
       await readsPattern(page);
       await page.goto(`${host.url}#/settings`);
-      await page.getByRole('radio', { name: 'Deutsch' }).check({ force: true });
+      await page.getByRole('radio', { name: 'Deutsch' }).click({ force: true });
+      await page.getByRole('heading', { name: 'Einstellungen', level: 1 }).waitFor();
       await page.goto(`${host.url}#/g/sample`);
       await page.getByRole('heading', { name: 'Garn', exact: true }).waitFor();
       expect(phone.strangers).toEqual([]);

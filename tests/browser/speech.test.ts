@@ -50,11 +50,14 @@ const words = (page: Page) =>
 
 async function choose(page: Page, settings: Page, choices: readonly string[]): Promise<void> {
   const groups = ['Knitting terms', 'Lengths', 'Needle sizes', 'Row instructions'];
-  for (const [i, choice] of choices.entries())
-    await settings
+  for (const [i, choice] of choices.entries()) {
+    const radio = settings
       .getByRole('group', { name: groups[i] ?? '' })
-      .getByRole('radio', { name: new RegExp(`^${choice}`) })
-      .check({ force: true });
+      .getByRole('radio', { name: new RegExp(`^${choice}`) });
+    // not `check`: it is chosen only once it is stored
+    await radio.click({ force: true });
+    await expect.poll(() => radio.isChecked()).toBe(true);
+  }
   await page.waitForTimeout(100);
 }
 

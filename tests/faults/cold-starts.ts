@@ -1,12 +1,12 @@
 import { runningVersion, workerReady } from '../browser/worker.ts';
-import { dist } from '../run/built.ts';
 import { type Served, serve } from '../run/serve.ts';
+import { builtCopy } from './built-copy.ts';
 import type { Engine } from './engine.ts';
 import type { Figure } from './figure.ts';
 import { openBack, padOf, rowInHand, rowShown, thumbOn } from './tapping.ts';
 
 /** Starts without any network, every process of the browser killed before each: the row in hand is there and goes on. */
-export async function startOffline(engine: Engine, times: number, root = dist): Promise<Figure> {
+export async function startOffline(engine: Engine, times: number, root = builtCopy()): Promise<Figure> {
   return startOfflineFrom(engine, times, await serve({ root }));
 }
 

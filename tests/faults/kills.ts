@@ -1,6 +1,7 @@
 import type { Served } from '../run/serve.ts';
 import type { Engine, Machine } from './engine.ts';
 import type { Figure } from './figure.ts';
+import { markProfile, tellLoss } from './loss.ts';
 import { corruptionsOf, storedOf } from './stored.ts';
 import { backToRowOne, openBack, rowInHand, sampleBack, thumbOn, watchRows } from './tapping.ts';
 
@@ -14,6 +15,8 @@ export interface Kills {
   invented: number;
   /** what did not hang together, a sentence each */
   corrupted: string[];
+  /** each loss, with what lay in the browser afterwards */
+  losses: string[];
 }
 
 /**
@@ -27,13 +30,15 @@ export async function killWhileTapping(
   /** a kill comes at a random moment within this time, ms */
   withinMs = 660,
 ): Promise<Kills> {
-  const sum: Kills = { kills: 0, taps: 0, shown: 0, lost: 0, invented: 0, corrupted: [] };
+  const sum: Kills = { kills: 0, taps: 0, shown: 0, lost: 0, invented: 0, corrupted: [], losses: [] };
   let machine = await engine.open();
+  markProfile(machine.profile);
   await openBack(machine.page, host.url);
   for (; sum.kills < times; sum.kills += 1) {
     const { row, of } = await rowInHand(machine.page);
     if (of - row < 80) await backToRowOne(machine, host.url);
-    const { before, shown, tapped } = await tapUntilKilled(machine, 60 + Math.random() * (withinMs - 60));
+    const tapping = await tapUntilKilled(machine, 60 + Math.random() * (withinMs - 60));
+    const { before, shown, tapped } = tapping;
     machine = await engine.open(machine.profile);
     await openBack(machine.page, host.url);
     const stored = await storedOf(machine.page, sampleBack);
@@ -41,7 +46,17 @@ export async function killWhileTapping(
     const screen = (await rowInHand(machine.page)).row - 1;
     sum.taps += tapped;
     sum.shown += shown - before;
-    sum.lost += Math.max(0, shown - rows, shown - screen);
+    const lost = Math.max(0, shown - rows, shown - screen);
+    sum.lost += lost;
+    if (lost > 0) {
+      sum.losses.push(
+        `kill ${sum.kills + 1}: ${await tellLoss(machine, stored, { ...tapping, lost, screen })}`,
+      );
+      console.log(`  ${engine.name}: ${sum.losses.at(-1)}`);
+    }
+    // a harness that heard such a row is at fault itself: its count of what was lost is none
+    if (shown > before + tapped)
+      sum.corrupted.push(`${shown} rows were shown after ${tapped} taps from ${before}`);
     sum.invented += Math.max(0, rows - before - tapped);
     sum.corrupted.push(...corruptionsOf(stored));
     if (sum.kills % 25 === 24) console.log(`  ${engine.name}: ${sum.kills + 1} kills, lost ${sum.lost}`);
@@ -51,7 +66,14 @@ export async function killWhileTapping(
   return sum;
 }
 
-async function tapUntilKilled(machine: Machine, ms: number) {
+export interface Tapping {
+  /** rows shown as done before the first tap, and at the end */
+  readonly before: number;
+  readonly shown: number;
+  readonly tapped: number;
+}
+
+async function tapUntilKilled(machine: Machine, ms: number): Promise<Tapping> {
   const before = (await rowInHand(machine.page)).row - 1;
   const { x, y } = await thumbOn(machine.page);
   const shown = await watchRows(machine.page);

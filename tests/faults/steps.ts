@@ -1,6 +1,6 @@
-import { dist } from '../run/built.ts';
 import { findChromium } from '../run/chromium.ts';
 import { type Served, serve } from '../run/serve.ts';
+import { builtCopy } from './built-copy.ts';
 import { startOffline } from './cold-starts.ts';
 import { missing, type Program, pathOf } from './debian.ts';
 import { chromiumEngine } from './engine.ts';
@@ -84,7 +84,7 @@ export type StepName = keyof typeof steps;
 
 /** Makes each check against a host of the built app; one that breaks off is a miss and stops no other. */
 async function hosted(...checks: readonly ((host: Served) => Promise<Figure>)[]): Promise<Figure[]> {
-  const host = await serve({ root: dist });
+  const host = await serve({ root: builtCopy() });
   const figures: Figure[] = [];
   for (const check of checks) {
     const figure = await check(host).catch((error: unknown) => ({

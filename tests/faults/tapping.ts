@@ -1,5 +1,7 @@
 import type { Page } from 'playwright-core';
+import { until } from '../browser/until.ts';
 import type { Machine } from './engine.ts';
+import { storedOf } from './stored.ts';
 
 /** A make of the sample garment that has many rows. */
 export const sampleBack = 'sample/back/0/1';
@@ -52,11 +54,18 @@ export async function thumbOn(page: Page): Promise<{ readonly x: number; readonl
   return { x: box.x + box.width / 2, y: box.y + box.height - 24 };
 }
 
-/** Sets the place so that row 1 is in hand again. */
-export async function backToRowOne(machine: Machine, url: string): Promise<void> {
-  const { page } = machine;
+/**
+ * Sets the place so that row 1 is in hand again. Row 1 is shown before it is in hand, since it is looked at; then the row
+ * that was in hand comes back until the move is on disk: what the screen shows says nothing before that.
+ */
+export async function backToRowOne({ page }: Pick<Machine, 'page'>, url: string): Promise<void> {
   await come(page, url, `#/k/${sampleBack}?row=1`);
   await page.getByRole('button', { name: 'Row 1 is next' }).click();
+  await until(
+    async () => (await storedOf(page, sampleBack)).place?.rows,
+    (rows) => rows === 0,
+    30_000,
+  );
   await rowShown(page, 1);
 }
 

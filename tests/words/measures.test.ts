@@ -137,6 +137,27 @@ describe('needle sizes', () => {
     expect(thick.map((mm) => needleNumber(mm, 'UK'))).toEqual([undefined, undefined, undefined, undefined]);
   });
 
+  it('go on below 2 mm by the US numbers of thin needles, a nought more for each quarter of a millimetre', async () => {
+    // Craft Yarn Council, Standard Yarn Weight System, Lace: 1.5–2.25 mm, 'Recommended Needle U.S. Size Range' 000–1;
+    // 1, 1.25 and 1.75 mm as 00000, 0000 and 00 in the charts at sizechartly.com ('Knitting Needle Size Conversion
+    // Chart') and knowsize.com ('Knitting Needle Size report'), which agree with it at 1.5 mm
+    const noughts = { 1: '00000', 1.25: '0000', 1.5: '000', 1.75: '00' };
+    for (const [mm, published] of Object.entries(noughts))
+      expect(needleNumber(Number(mm), 'US'), mm).toBe(`${published.length}/0`);
+    await speak({ needles: 'US' });
+    expect(
+      needleChoices(undefined)
+        ?.slice(1, 6)
+        .map(({ label }) => label),
+    ).toEqual([
+      'US\u00a05/0 (1\u00a0mm)',
+      'US\u00a04/0 (1.25\u00a0mm)',
+      'US\u00a03/0 (1.5\u00a0mm)',
+      'US\u00a02/0 (1.75\u00a0mm)',
+      'US\u00a00 (2\u00a0mm)',
+    ]);
+  });
+
   it('rise, and each number of a system stands for one size', () => {
     expect([...needleSizes].sort((a, b) => a - b)).toEqual(needleSizes);
     for (const system of ['US', 'UK'] as const) {

@@ -1,4 +1,5 @@
 import { ASIDE } from '../../store/backup/own-settings.ts';
+import { beginFreshLog } from '../../store/box/fresh-log.ts';
 import { keepUpWhenHidden } from '../backup/backup-file.ts';
 import { takeOpenedFiles } from '../backup/opened-files.ts';
 import { colourBar } from '../device/bar-colour.ts';
@@ -8,6 +9,8 @@ import { store } from '../store.ts';
 
 /** What the app listens for once it stands: its colours, files it is opened with, links shared to it, and being put away. */
 export function startLater(): void {
+  // first of all: what is written before it is done stands on what the last time has left
+  void beginFreshLog(globalThis.indexedDB, document.documentElement?.dataset.box ?? 'ridgeline');
   colourBar();
   keepUpWhenHidden();
   takeOpenedFiles(() => goTo(hrefTo('backup')));
