@@ -1,79 +1,19 @@
-import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { openPhone, type Phone, removeProfiles } from './drive.ts';
-import { plainHost } from './host-and-phone.ts';
+import { describe, expect, it } from 'vitest';
+import { openPhone } from './drive.ts';
 import { unseen } from './in-sight.ts';
-import { type Knitter, knitterAt } from './knitter.ts';
-import { type Look, openSettings, wear } from './looks.ts';
+import { knitterAt } from './knitter.ts';
+import { germanLarge, lookedAt, onItsSide, plain, small, tablet } from './looked-at.ts';
+import { wear } from './looks.ts';
 import { illSet } from './set-well.ts';
 import { settled } from './settled.ts';
 import { atRow, sights } from './sights.ts';
 
-let phone: Phone;
-let page: Page;
-let settings: Page;
-let knitter: Knitter;
-let url: string;
-
-beforeAll(async () => {
-  ({ url } = await plainHost());
-  phone = await openPhone({ reducedMotion: 'reduce', worker: false });
-  page = phone.page;
-  knitter = knitterAt(page, url);
-  await knitter.openSample();
-  settings = await openSettings(page, url);
-});
-
-afterAll(async () => {
-  await phone.close();
-  removeProfiles();
-});
-
-const plain: Look = { name: 'plain', width: 390, height: 844 };
-const small: Look = { ...plain, name: 'small', width: 320, height: 640 };
-const germanLarge: Look = { ...plain, name: 'German, large', text: 200, language: 'Deutsch' };
-const onItsSide: Look = { name: 'side', width: 844, height: 390 };
-const tablet: Look = { name: 'tablet', width: 1180, height: 820 };
-
-afterEach(() => wear(page, settings, plain));
-
-/** Comes to sights one after the other, in plain letters. */
-async function come(...names: readonly string[]): Promise<void> {
-  await wear(page, settings, plain);
-  for (const name of names) await sights.find((sight) => sight.name === name)?.come(page, knitter);
-}
-
-/** The back at a row, which it may be at from a test before. */
-async function toRow(row: number): Promise<void> {
-  await wear(page, settings, plain);
-  await knitter.open('#/k/sample/back/0/1');
-  await knitter.pad.waitFor();
-  if ((await knitter.row()).row !== row) await atRow(page, knitter, row);
-}
-
-async function look(at: Look): Promise<void> {
-  await wear(page, settings, at);
-  await settled(page);
-}
-
-/** Where each stands: its edges, whole px. */
-const boxes = (selector: string) =>
-  page.locator(selector).evaluateAll((all) =>
-    all
-      .filter((it) => it.checkVisibility())
-      .map((it) => it.getBoundingClientRect())
-      .map(({ left, right, top, bottom }) => ({
-        left: Math.round(left),
-        right: Math.round(right),
-        top: Math.round(top),
-        bottom: Math.round(bottom),
-      })),
-  );
+const { page, settings, knitter, url, come, toRow, look, boxes, cutLengths } = lookedAt();
 
 describe('a garment that came in a link', () => {
   it('is drawn and measured in the size that she chooses, not in the one that it was planned in', async () => {
     await come('design opened');
-    const wide = () => page.locator('.pass-on-pieces > li').first().textContent();
+    const wide = () => page().locator('.pass-on-pieces > li').first().textContent();
     const planned = await wide();
     await come('design in another size');
     await expect.poll(wide).not.toBe(planned);
@@ -85,52 +25,58 @@ describe('a garment that came in a link', () => {
 });
 
 const inches = (selector: string) =>
-  page.locator(selector).evaluateAll((all) =>
-    all.map((it) => {
-      const [, whole = '0', part = ''] = /(\d+)([¼½¾]?)/.exec(it.textContent ?? '') ?? [];
-      return Number(whole) + (['', '¼', '½', '¾'].indexOf(part) * 1) / 4;
-    }),
-  );
+  page()
+    .locator(selector)
+    .evaluateAll((all) =>
+      all.map((it) => {
+        const [, whole = '0', part = ''] = /(\d+)([¼½¾]?)/.exec(it.textContent ?? '') ?? [];
+        return Number(whole) + (['', '¼', '½', '¾'].indexOf(part) * 1) / 4;
+      }),
+    );
 
 describe('in large letters and long words', () => {
   it('what no longer matches, and what a pattern’s text says wrong, stays within its box', async () => {
     await come('edit piece', 'edit piece that others go by');
     await look(germanLarge);
-    expect((await illSet(page)).cut).toEqual([]);
+    expect((await illSet(page())).cut).toEqual([]);
     await come('pattern copied', 'pattern read');
     await look(germanLarge);
-    expect((await illSet(page)).cut).toEqual([]);
+    expect((await illSet(page())).cut).toEqual([]);
   });
 
   it('a notice’s words have its whole width, below its sign where there is no room beside it', async () => {
     await come('backup looked at', 'file handed over');
     await look(germanLarge);
-    const narrow = await page.locator('.notice').evaluateAll((all) =>
-      all.flatMap((it) => {
-        const [has, of] = [it.querySelector('.notice-words'), it];
-        const wide = has?.getBoundingClientRect().width ?? 0;
-        const room = of.getBoundingClientRect().width;
-        return wide < 0.7 * room ? [`${Math.round(wide)} of ${Math.round(room)}`] : [];
-      }),
-    );
+    const narrow = await page()
+      .locator('.notice')
+      .evaluateAll((all) =>
+        all.flatMap((it) => {
+          const [has, of] = [it.querySelector('.notice-words'), it];
+          const wide = has?.getBoundingClientRect().width ?? 0;
+          const room = of.getBoundingClientRect().width;
+          return wide < 0.7 * room ? [`${Math.round(wide)} of ${Math.round(room)}`] : [];
+        }),
+      );
     expect(narrow).toEqual([]);
   });
 
   it('the sign of what folds stands beside the first line of its name', async () => {
     for (const hash of ['#/g/sample/yarn', '#/g/sample', '#/draft']) {
-      await wear(page, settings, plain);
-      await knitter.open(hash);
-      await page.locator('.group > summary').first().waitFor();
+      await wear(page(), settings(), plain);
+      await knitter().open(hash);
+      await page().locator('.group > summary').first().waitFor();
       await look(germanLarge);
-      const below = await page.locator('.group > summary').evaluateAll((all) =>
-        all.flatMap((it) => {
-          const name = it.querySelector('h2');
-          const gap = (name?.getBoundingClientRect().top ?? 0) - it.getBoundingClientRect().top;
-          return name && gap > 1.2 * Number.parseFloat(getComputedStyle(it).fontSize)
-            ? [`${it.textContent} ${Math.round(gap)} px`]
-            : [];
-        }),
-      );
+      const below = await page()
+        .locator('.group > summary')
+        .evaluateAll((all) =>
+          all.flatMap((it) => {
+            const name = it.querySelector('h2');
+            const gap = (name?.getBoundingClientRect().top ?? 0) - it.getBoundingClientRect().top;
+            return name && gap > 1.2 * Number.parseFloat(getComputedStyle(it).fontSize)
+              ? [`${it.textContent} ${Math.round(gap)} px`]
+              : [];
+          }),
+        );
       expect({ hash, below }).toEqual({ hash, below: [] });
     }
   });
@@ -139,30 +85,32 @@ describe('in large letters and long words', () => {
     await come('design opened', 'design in another size');
     await look(germanLarge);
     const [table] = await boxes('.size-scroll');
-    const beyond = await page.locator('.size-table td').evaluateAll(
-      (all, end) =>
-        all.flatMap((it) => {
-          const range = document.createRange();
-          range.selectNodeContents(it);
-          const { left, right } = range.getBoundingClientRect();
-          return right > end
-            ? [`${it.textContent} at ${Math.round(left)} to ${Math.round(right)} of ${end}`]
-            : [];
-        }),
-      table?.right ?? 0,
-    );
+    const beyond = await page()
+      .locator('.size-table td')
+      .evaluateAll(
+        (all, end) =>
+          all.flatMap((it) => {
+            const range = document.createRange();
+            range.selectNodeContents(it);
+            const { left, right } = range.getBoundingClientRect();
+            return right > end
+              ? [`${it.textContent} at ${Math.round(left)} to ${Math.round(right)} of ${end}`]
+              : [];
+          }),
+        table?.right ?? 0,
+      );
     expect(beyond).toEqual([]);
-    expect((await illSet(page)).broken.filter((one) => one.includes('size-'))).toEqual([]);
+    expect((await illSet(page())).broken.filter((one) => one.includes('size-'))).toEqual([]);
   });
 
   it('the number that is typed stays in sight while its keys are pressed', async () => {
-    await atRow(page, knitter, 119);
-    await knitter.open('#/k/sample/back/0/1/check');
-    await page.locator('.keys').waitFor();
+    await atRow(page(), knitter(), 119);
+    await knitter().open('#/k/sample/back/0/1/check');
+    await page().locator('.keys').waitFor();
     await look({ ...small, name: 'small, large letters', text: 200 });
-    await page.locator('.key').last().scrollIntoViewIfNeeded();
-    await page.evaluate(() => scrollBy(0, 2000));
-    expect(await unseen(page, '.keys-shown')).toEqual([]);
+    await page().locator('.key').last().scrollIntoViewIfNeeded();
+    await page().evaluate(() => scrollBy(0, 2000));
+    expect(await unseen(page(), '.keys-shown')).toEqual([]);
   });
 });
 
@@ -170,32 +118,25 @@ describe('two pieces on one needle', () => {
   it('have their words and counts in sight on a phone on its side, above the key for both', async () => {
     await come('count together');
     await look(onItsSide);
-    await page.evaluate(() => scrollTo(0, 0));
-    expect(await unseen(page, '.count-big')).toEqual([]);
-    expect(await unseen(page, '.count-after')).toEqual([]);
-    expect(await unseen(page, '.count-bar > .button')).toEqual([]);
+    await page().evaluate(() => scrollTo(0, 0));
+    expect(await unseen(page(), '.count-big')).toEqual([]);
+    expect(await unseen(page(), '.count-after')).toEqual([]);
+    expect(await unseen(page(), '.count-bar > .button')).toEqual([]);
   });
 });
 
 describe('the lengths of a row', () => {
-  const cut = async () => {
-    const [foot] = await boxes('.screen-foot');
-    return (await boxes('.lengths dt, .lengths dd')).filter(
-      ({ top, bottom }) => top < (foot?.top ?? 0) && bottom > (foot?.top ?? 0) - 4,
-    );
-  };
-
   it('are whole above the foot where the phone is locked', async () => {
     await toRow(119);
-    await page.getByRole('button', { name: 'Lock', exact: true }).tap();
+    await page().getByRole('button', { name: 'Lock', exact: true }).tap();
     await look(plain);
-    await page.locator('.hold').waitFor();
-    const locked = await cut();
+    await page().locator('.hold').waitFor();
+    const locked = await cutLengths();
     await look(onItsSide);
     const [hold] = await boxes('.hold');
     expect((hold?.bottom ?? 0) - (hold?.top ?? 0)).toBeGreaterThan(200);
-    await page.getByRole('button', { name: 'Hold to unlock' }).press('Enter');
-    await knitter.pad.waitFor();
+    await page().getByRole('button', { name: 'Hold to unlock' }).press('Enter');
+    await knitter().pad.waitFor();
     expect(locked).toEqual([]);
   });
 
@@ -217,7 +158,7 @@ describe('the lengths of a row', () => {
     await toRow(60);
     await come('two ways');
     await look(plain);
-    expect(await cut()).toEqual([]);
+    expect(await cutLengths()).toEqual([]);
   });
 });
 
@@ -226,7 +167,7 @@ describe('the map of a piece', () => {
     await come('another sample');
     for (const at of [tablet, onItsSide]) {
       await look(at);
-      await page.locator('.place-map .map-scale').scrollIntoViewIfNeeded();
+      await page().locator('.place-map .map-scale').scrollIntoViewIfNeeded();
       const [[arrow], [scale]] = await Promise.all([
         boxes('.place-map .needle-way'),
         boxes('.place-map .map-scale'),
@@ -241,17 +182,19 @@ describe('what comes out of a draft', () => {
     await come('draft', 'draft unfolded');
     for (const at of [plain, tablet]) {
       await look(at);
-      const tight = await page.locator('.draft-table tr').evaluateAll((all) =>
-        all.flatMap((row) => {
-          const ends = [...row.querySelectorAll('td')].map((cell) => {
-            const range = document.createRange();
-            range.selectNodeContents(cell);
-            return range.getBoundingClientRect();
-          });
-          const [one, other] = ends;
-          return one && other && other.width > 0 && other.left - one.right < 8 ? [row.textContent] : [];
-        }),
-      );
+      const tight = await page()
+        .locator('.draft-table tr')
+        .evaluateAll((all) =>
+          all.flatMap((row) => {
+            const ends = [...row.querySelectorAll('td')].map((cell) => {
+              const range = document.createRange();
+              range.selectNodeContents(cell);
+              return range.getBoundingClientRect();
+            });
+            const [one, other] = ends;
+            return one && other && other.width > 0 && other.left - one.right < 8 ? [row.textContent] : [];
+          }),
+        );
       expect({ look: at.name, tight }).toEqual({ look: at.name, tight: [] });
     }
     const [head] = await boxes('.draft-stack:has(> .draft-seams) > h3');
@@ -273,7 +216,7 @@ describe('on a tablet', () => {
   it('what is told above the pad stands over the pad, not over the drawing of the piece', async () => {
     // in a window of its own: what another device knitted would be asked about first
     const own = await openPhone({ reducedMotion: 'reduce', worker: false });
-    const hers = knitterAt(own.page, url);
+    const hers = knitterAt(own.page, url());
     await hers.openSample();
     await sights.find(({ name }) => name === 'row done elsewhere')?.come(own.page, hers);
     await own.page.setViewportSize(tablet);
@@ -291,8 +234,8 @@ describe('cards side by side', () => {
     await look({ ...tablet, width: 600 });
     const uneven: string[] = [];
     for (const hash of ['#/samples', '#/']) {
-      await knitter.open(hash);
-      await page.locator('.ways .card').first().waitFor();
+      await knitter().open(hash);
+      await page().locator('.ways .card').first().waitFor();
       const all = await boxes('.ways .card');
       for (const one of all)
         if (all.some(({ top, bottom }) => top === one.top && bottom !== one.bottom)) uneven.push(hash);

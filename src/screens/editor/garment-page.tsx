@@ -26,14 +26,20 @@ export function GarmentPage({ editor, form, home }: GarmentPageProps) {
       <SavedNotice />
       <DraftNotice editor={editor} />
       <MendsHere editor={editor} />
-      <GarmentFields form={form} />
-      <StraightPanels form={form} />
-      <section class="edit-stack" aria-labelledby="edit-pieces">
-        <h2 id="edit-pieces">{say('editor.pieces')}</h2>
-        {form.pieces.length === 0 && <p>{say('editor.noPieces')}</p>}
-        <PieceList form={form} begun={editor.begun} home={home} />
-      </section>
-      <AddPiece form={form} home={home} />
+      <div class="edit-garment">
+        <div class="edit-side">
+          <GarmentFields form={form} />
+          <StraightPanels form={form} />
+        </div>
+        <div class="edit-side">
+          <section class="edit-stack" aria-labelledby="edit-pieces">
+            <h2 id="edit-pieces">{say('editor.pieces')}</h2>
+            {form.pieces.length === 0 && <p>{say('editor.noPieces')}</p>}
+            <PieceList form={form} begun={editor.begun} home={home} />
+          </section>
+          <AddPiece form={form} home={home} />
+        </div>
+      </div>
     </>
   );
 }

@@ -25,9 +25,11 @@ export function Keep({ mine }: { readonly mine: Result<PassedOn> }) {
     <>
       {!mine.ok && <Cannot faults={mine.faults} />}
       {faults.length > 0 && <Cannot faults={faults} />}
-      <Button kind="main" disabled={!mine.ok || busy} onPress={() => void keep()}>
-        {say(busy ? 'passOn.keeping' : 'passOn.keep')}
-      </Button>
+      <div class="pass-on-keep">
+        <Button kind="main" wide disabled={!mine.ok || busy} onPress={() => void keep()}>
+          {say(busy ? 'passOn.keeping' : 'passOn.keep')}
+        </Button>
+      </div>
     </>
   );
 }

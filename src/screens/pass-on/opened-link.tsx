@@ -16,10 +16,12 @@ export function OpenedLink({ passed }: { readonly passed: PassedOn }) {
     void readDesign(passed).then(setDesigned);
   }, [passed]);
   return (
-    <div class="pass-on pass-on-opened columns">
+    <div class="pass-on pass-on-opened">
       <About garment={hers} />
-      {designed === 'none' && <InGauge garment={passed} onMade={setHers} />}
-      {typeof designed === 'object' && <Fit passed={passed} designed={designed} onMade={setHers} />}
+      <div class="pass-on-hers">
+        {designed === 'none' && <InGauge garment={passed} onMade={setHers} />}
+        {typeof designed === 'object' && <Fit passed={passed} designed={designed} onMade={setHers} />}
+      </div>
     </div>
   );
 }

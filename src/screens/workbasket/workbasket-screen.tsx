@@ -37,11 +37,15 @@ export default function WorkbasketScreen() {
     say('workbasket.title'),
     fault !== undefined || basket.value !== undefined || missing.value !== undefined,
   );
+  // before what is told: her row stands where she looks for it, and no notice pushes its key over its words
+  const isThere = !fault && missing.value === undefined && basket.value?.length !== 0;
+  const top = isThere ? lastKnitted.value : undefined;
   return (
     <Screen
       title={say('workbasket.title')}
       actions={<IconButton icon="settings" label={say('workbasket.settings')} href={hrefTo('settings')} />}
     >
+      {top && <RowInHand now={top} />}
       <UpdateNotice />
       <WayBack />
       <KeptFile />
@@ -61,7 +65,6 @@ function Basket() {
   if (entries?.length === 0) return <Empty />;
   return (
     <>
-      {top && <RowInHand now={top} />}
       {entries &&
         shelves.map((shelf) => (
           <ShelfOf key={shelf} shelf={shelf} entries={onShelf(shelf, entries, now, top?.place.garment)} />

@@ -1,0 +1,226 @@
+import { describe, expect, it } from 'vitest';
+import { openPhone } from './drive.ts';
+import { hiddenAt } from './hidden-at.ts';
+import { unseen } from './in-sight.ts';
+import { knitterAt } from './knitter.ts';
+import { germanLarge, lookedAt, onItsSide, plain, small, smallGermanLarge, tablet } from './looked-at.ts';
+import { movesSideways, wear } from './looks.ts';
+import { illSet } from './set-well.ts';
+import { settled } from './settled.ts';
+import { atRow, sights } from './sights.ts';
+
+const { page, settings, knitter, url, come, toRow, look, boxes, cutLengths } = lookedAt();
+
+/** Choices whose words have no room in their field, in as many lines as it has. */
+const cutChoices = () =>
+  page()
+    .locator('select')
+    .evaluateAll((all) =>
+      (all as HTMLSelectElement[]).flatMap((it) => {
+        const worn = getComputedStyle(it);
+        const px = (name: 'paddingLeft' | 'paddingRight' | 'paddingTop' | 'paddingBottom') =>
+          Number.parseFloat(worn[name]);
+        const room = it.clientWidth - px('paddingLeft') - px('paddingRight');
+        const high = it.clientHeight - px('paddingTop') - px('paddingBottom');
+        const words = document.createElement('div');
+        const { font, lineHeight, letterSpacing } = worn;
+        const of = {
+          position: 'absolute',
+          overflowWrap: 'anywhere',
+          width: `${room + 1}px`,
+          font,
+          lineHeight,
+          letterSpacing,
+        };
+        Object.assign(words.style, of);
+        words.textContent = it.selectedOptions[0]?.textContent ?? '';
+        document.body.append(words);
+        const isCut = words.scrollWidth > room + 2 || words.scrollHeight > high + 2;
+        const found = `“${words.textContent}” ${words.scrollWidth} × ${words.scrollHeight} of ${room} × ${high}`;
+        words.remove();
+        return it.checkVisibility() && isCut ? [found] : [];
+      }),
+    );
+
+describe('the key that keeps what came in a link', () => {
+  it('is in sight, however long what it comes to is', async () => {
+    await come('design opened', 'design in another size');
+    for (const at of [tablet, plain]) {
+      await look(at);
+      // past what the garment is, on a phone: there the key comes with what is hers
+      await page().getByLabel('Whose measures').scrollIntoViewIfNeeded();
+      expect({ look: at.name, unseen: await unseen(page(), '.screen-main .button-main') }).toEqual({
+        look: at.name,
+        unseen: [],
+      });
+    }
+  });
+});
+
+describe('in large letters and long words', () => {
+  it('no key and no card that is pressed breaks a word, and nothing moves sideways, on the smallest phone too', async () => {
+    const found: string[] = [];
+    for (const names of [
+      ['garment', 'garment unfolded'],
+      ['pattern copied'],
+      ['draft', 'draft unfolded'],
+      ['yarn', 'yarn unfolded'],
+      ['edit garment'],
+      ['count tools'],
+      ['workbasket'],
+    ]) {
+      await come(...names);
+      for (const at of [germanLarge, smallGermanLarge]) {
+        await look(at);
+        const { broken } = await illSet(page());
+        const pressed = broken.filter((one) => /in (button-text|card card-press|edit-|draft-tile)/.test(one));
+        found.push(...[...pressed, ...(await movesSideways(page()))].map((one) => `${names[0]}: ${one}`));
+      }
+    }
+    expect(found).toEqual([]);
+  });
+
+  it('what is chosen of many is read whole', async () => {
+    const found: string[] = [];
+    const read = async (where: string) => {
+      for (const at of [plain, small, { ...plain, text: 130 }, germanLarge]) {
+        await look(at);
+        found.push(...(await cutChoices()).map((one) => `${where}, ${at.width} at ${at.text}: ${one}`));
+      }
+    };
+    const piece = (name: RegExp) => page().getByRole('button', { name }).tap();
+    await come('edit piece');
+    await piece(/^Front · 1/);
+    await read('piece');
+    await wear(page(), settings(), plain);
+    await piece(/^Front · 1/);
+    for (const name of ['edit band', 'count find', 'pattern copied']) {
+      await come(name);
+      await read(name);
+    }
+    expect(found).toEqual([]);
+  });
+});
+
+describe('a locked row', () => {
+  it('is read whole above what unlocks it, as on any other day', async () => {
+    await toRow(119);
+    await page().getByRole('button', { name: 'Lock', exact: true }).tap();
+    await page().locator('.hold').waitFor();
+    const found: string[] = [];
+    for (const language of ['English', 'Deutsch'] as const) {
+      for (const { width, height } of [small, plain, onItsSide]) {
+        await wear(page(), settings(), { name: 'locked', width, height, language });
+        found.push(...(await hiddenAt(page(), [100, 130, 150, 200])).map((one) => `${language}: ${one}`));
+      }
+    }
+    await wear(page(), settings(), plain);
+    await page().getByRole('button', { name: 'Hold to unlock' }).press('Enter');
+    await knitter().pad.waitFor();
+    expect(found).toEqual([]);
+  });
+});
+
+describe('the lengths of a row', () => {
+  it('are whole above the foot on the smallest phone, or not there', async () => {
+    for (const row of [119, 118, 60]) {
+      await toRow(row);
+      await look(small);
+      expect({ row, cut: await cutLengths() }).toEqual({ row, cut: [] });
+    }
+  });
+});
+
+describe('the end of a part', () => {
+  it('says in words what its keys at the foot do, and keeps its own words in its frame', async () => {
+    await come('end of a part');
+    for (const at of [plain, small, onItsSide, tablet, smallGermanLarge]) {
+      await look(at);
+      const bare = await page()
+        .locator('.end-row .icon-button')
+        .evaluateAll((all) =>
+          all.flatMap((it) => {
+            const name = it.getAttribute('aria-label') ?? '';
+            const said = getComputedStyle(it, '::after').content.replaceAll('"', '');
+            const { width, height } = it.getBoundingClientRect();
+            return said === name && width > 1.3 * height ? [] : [`${name}: ‘${said}’, ${width} × ${height}`];
+          }),
+        );
+      expect({ look: at.name, bare }).toEqual({ look: at.name, bare: [] });
+      expect({ look: at.name, cut: (await illSet(page())).cut }).toEqual({ look: at.name, cut: [] });
+    }
+  });
+});
+
+describe('the row in hand on the workbasket', () => {
+  it('stands before what is told, and its key lies over none of its words', async () => {
+    // in a window of its own: what is taken in there would stand in the others
+    const own = await openPhone({ reducedMotion: 'reduce', worker: false });
+    const hers = knitterAt(own.page, url());
+    await hers.openSample();
+    await atRow(own.page, hers, 40);
+    await sights.find(({ name }) => name === 'way back on the workbasket')?.come(own.page, hers);
+    for (const at of [plain, small, onItsSide]) {
+      await own.page.setViewportSize(at);
+      await settled(own.page);
+      const [words, key, told] = await Promise.all(
+        ['.in-hand-words', '.in-hand-card > .button', '.screen-main > .notice'].map((selector) =>
+          own.page.locator(selector).first().boundingBox(),
+        ),
+      );
+      expect(key?.y ?? 0, at.name).toBeGreaterThanOrEqual((words?.y ?? 9999) + (words?.height ?? 0));
+      expect(told?.y ?? 0, at.name).toBeGreaterThan(key?.y ?? 9999);
+      expect((key?.y ?? 9999) + (key?.height ?? 0), at.name).toBeLessThanOrEqual(at.height);
+    }
+    await own.close();
+    // a page that lies behind another is painted no more
+    await page().bringToFront();
+  });
+});
+
+describe('on a tablet, beside the row', () => {
+  it('the drawing of the piece is whole above the foot, from the needle of its first row to its scale', async () => {
+    for (const row of [2, 119, 190]) {
+      await toRow(row);
+      await look(tablet);
+      const [[needle], [scale], [foot]] = await Promise.all([
+        boxes('.place-map .needle-way'),
+        boxes('.place-map .map-scale'),
+        boxes('.screen-foot'),
+      ]);
+      expect(needle?.bottom ?? 9999, `row ${row}`).toBeLessThan(foot?.top ?? 0);
+      expect(scale?.bottom ?? 9999, `row ${row}`).toBeLessThanOrEqual(foot?.top ?? 0);
+    }
+  });
+});
+
+describe('on a tablet', () => {
+  it('a garment by its numbers uses the width: its pieces stand beside what holds for all of them', async () => {
+    for (const sight of ['new garment', 'edit garment']) {
+      await come(sight);
+      await look(tablet);
+      const [[name], [add]] = await Promise.all([
+        boxes('.screen-main input[type="text"], .screen-main .field-input'),
+        boxes('.edit-starters'),
+      ]);
+      expect(add?.left ?? 0, sight).toBeGreaterThan(name?.right ?? 9999);
+      expect((add?.right ?? 0) - (name?.left ?? 0), sight).toBeGreaterThan(0.75 * tablet.width);
+    }
+  });
+
+  it('the key at the foot is as wide as a key has to be, not as the window', async () => {
+    for (const [sight, key] of [
+      ['pattern copied', '.pattern-foot > .button'],
+      ['pattern read', '.pattern-foot > .button'],
+      ['new garment', '.edit-foot > .button'],
+      ['edit garment', '.edit-foot > .button'],
+      ['draft', '.draft-foot .button'],
+      ['garment', '.screen-foot > .button'],
+    ] as const) {
+      await come(sight);
+      await look(tablet);
+      const [box] = await boxes(key);
+      expect((box?.right ?? 9999) - (box?.left ?? 0), sight).toBeLessThan(0.45 * tablet.width);
+    }
+  });
+});
