@@ -9,7 +9,7 @@ import { illSet } from './set-well.ts';
 import { settled } from './settled.ts';
 import { atRow, sights } from './sights.ts';
 
-const { page, settings, knitter, url, come, toRow, look, boxes, cutLengths } = lookedAt();
+const { page, settings, knitter, url, come, toRow, look, boxes } = lookedAt();
 
 /** Choices whose words have no room in their field, in as many lines as it has. */
 const cutChoices = () =>
@@ -118,16 +118,6 @@ describe('a locked row', () => {
     await page().getByRole('button', { name: 'Hold to unlock' }).press('Enter');
     await knitter().pad.waitFor();
     expect(found).toEqual([]);
-  });
-});
-
-describe('the lengths of a row', () => {
-  it('are whole above the foot on the smallest phone, or not there', async () => {
-    for (const row of [119, 118, 60]) {
-      await toRow(row);
-      await look(small);
-      expect({ row, cut: await cutLengths() }).toEqual({ row, cut: [] });
-    }
   });
 });
 
