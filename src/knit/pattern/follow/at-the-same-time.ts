@@ -1,10 +1,15 @@
 import type { Flow } from '../say/flow.ts';
+import type { EdgeName } from '../say/how-far.ts';
 import type { Said, Statement } from '../say/statement.ts';
-import type { Build } from './build/build.ts';
+import type { Build, PartBuild, PieceBuild, Track } from './build/build.ts';
 import { isDone } from './build/part.ts';
 import { targetOf } from './build/target.ts';
 import { isByLengths } from './by-lengths.ts';
+import { trackOfGroups } from './groups.ts';
 import { trackOf } from './shape.ts';
+
+type After = Extract<Statement, { is: 'at the same time' }>['after'];
+type Waits = Pick<Partial<Track>, 'wait' | 'waitFor' | 'then'>;
 
 /** 'AT THE SAME TIME …' further on in the line, or at the head of the next, begins with this statement. */
 export function joinMeanwhile(build: Build, flow: readonly Flow[], i: number, used: Set<number>): void {
@@ -17,26 +22,76 @@ export function joinMeanwhile(build: Build, flow: readonly Flow[], i: number, us
     if (next.said.statement.is === 'heading') return;
     if (next.said.statement.is !== 'at the same time' || used.has(j)) continue;
     if (next.said.within && j > i + 1) continue;
-    const shape = flow[j + 1];
-    if (shape?.is === 'said' && startMeanwhile(build, shape.said, next.said.statement.after)) {
-      used.add(j);
-      used.add(j + 1);
-    }
+    const beside = besideFrom(flow, j + 1, here, next.said.within === true);
+    if (startMeanwhile(build, beside, next.said.statement.after))
+      for (let k = j; k <= j + beside.length; k += 1) used.add(k);
     if (headOfNext) return;
   }
 }
 
+/** What is done meanwhile: one shaping, or of what is bound off and shaped at that edge all of the sentence. */
+function besideFrom(flow: readonly Flow[], from: number, here: Flow, one: boolean): Said[] {
+  const beside: Said[] = [];
+  const first = flow[from];
+  for (let k = from; k < flow.length; k += 1) {
+    const next = flow[k] as Flow;
+    if (next.is !== 'said' || next.span !== first?.span) break;
+    const edge = edgeOf(next.said.statement);
+    if (edge === undefined || (one && beside.length > 0)) break;
+    const before = beside[0] && edgeOf(beside[0].statement);
+    const other = here.is !== 'said' || edgeOf(here.said.statement) !== before;
+    if (before !== undefined && !(other && (edge === 'same' || edge === before))) break;
+    beside.push(next.said);
+  }
+  return beside;
+}
+
+const edgeOf = (statement: Statement): EdgeName | undefined =>
+  statement.is === 'shape' || statement.is === 'groups' ? statement.edge : undefined;
+
 /** A shaping that goes on at the same time as what stands before it. */
-export function startMeanwhile(
-  build: Build,
-  said: Said,
-  after: Extract<Statement, { is: 'at the same time' }>['after'],
-): boolean {
+export function startMeanwhile(build: Build, beside: readonly Said[], after: After): boolean {
   const { piece, part } = build;
-  if (said.statement.is !== 'shape' || !piece || !part || isDone(part)) return false;
-  if (isByLengths(build, part, said.statement.beats)) return false;
+  const [first] = beside;
+  if (first === undefined || !piece || !part || isDone(part)) return false;
   const wait = after && after.is !== 'count' ? (targetOf(build, piece, part, after)?.rows ?? 0) : 0;
-  build.line = said.line;
-  build.meanwhile.push(trackOf(build, piece, part, said.statement, said.stated, wait));
+  const stitches = after?.is === 'count' && after.stitches !== part.live ? after.stitches : undefined;
+  const waitFor = stitches === undefined ? undefined : { stitches, fewer: part.live > stitches };
+  const track = chain(build, piece, part, beside, { wait, waitFor });
+  if (track === undefined) return false;
+  build.meanwhile.push(track);
   return true;
+}
+
+/** One after the other; undefined where any of them cannot be worked row by row. */
+function chain(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  [first, ...rest]: readonly Said[],
+  waits: Waits,
+): Track | undefined {
+  if (first === undefined || !goesBeside(build, part, first)) return undefined;
+  const edge = edgeOf(first.statement);
+  const [next, ...others] = rest;
+  const statement = next && {
+    ...next.statement,
+    edge: edgeOf(next.statement) === 'same' ? edge : edgeOf(next.statement),
+  };
+  const behind = next && [{ ...next, statement: statement as Statement }, ...others];
+  if (behind && !behind.every((said) => goesBeside(build, part, said))) return undefined;
+  const then = behind && (() => chain(build, piece, part, behind, {}) as Track);
+  build.line = first.line;
+  return first.statement.is === 'groups'
+    ? trackOfGroups(build, piece, part, first.statement, { ...waits, then })
+    : trackOf(build, piece, part, first.statement as Extract<Statement, { is: 'shape' }>, first.stated, {
+        ...waits,
+        then,
+      });
+}
+
+function goesBeside(build: Build, part: PartBuild, { statement }: Said): boolean {
+  if (statement.is === 'groups')
+    return !statement.byPurpose && statement.groups.every(({ toCount }) => toCount === undefined);
+  return statement.is === 'shape' && !isByLengths(build, part, statement.beats);
 }

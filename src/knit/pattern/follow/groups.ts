@@ -11,12 +11,14 @@ import {
   type PartBuild,
   type PieceBuild,
   startEdge,
+  type Track,
 } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { edgeFinder } from './build/edge.ts';
 import { isHalf, markOf, setMark, setMarkOnce } from './build/part.ts';
 import { MOST_ROWS } from './build/push-row.ts';
 import { row } from './build/run-rows.ts';
+import { startTrack } from './build/track.ts';
 
 type Groups = Extract<Statement, { is: 'groups' }>;
 
@@ -46,6 +48,50 @@ export function doGroups(build: Build, piece: PieceBuild, part: PartBuild, said:
   }
   part.lastEdge = said.edge === 'beginning' || said.edge === 'both' ? undefined : (edge(part) as Edge);
   return undefined;
+}
+
+/** The same as something that goes on row by row, beside another shaping; undefined where its end is a count. */
+export function trackOfGroups(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Groups,
+  { wait = 0, waitFor, then }: Pick<Partial<Track>, 'wait' | 'waitFor' | 'then'> = {},
+): Track | undefined {
+  if (said.byPurpose || said.groups.some(({ toCount }) => toCount !== undefined)) return undefined;
+  const oneSide = said.edge === 'both' && part.parent !== undefined;
+  const name = oneSide ? 'armhole' : said.edge === 'both' ? 'beginning' : said.edge;
+  const list = said.groups.flatMap(({ stitches, rows, every, side }) =>
+    stitches === 0
+      ? []
+      : new Array(oneSide ? rows / 2 : rows).fill({
+          stitches,
+          every: oneSide ? 2 : every,
+          ...(side && { side }),
+        }),
+  );
+  const begins = () => {
+    if (said.work !== 'bo') return;
+    if (said.edge === 'neck') setMarkOnce(piece, 'neck', part);
+    else markPlace(piece, part);
+  };
+  const track: Track = {
+    edge: edgeFinder(name, piece, part),
+    change: 0,
+    beats: [],
+    groups: { work: said.work, atEnd: said.edge === 'end', list, begins },
+    beat: 0,
+    doneInBeat: 0,
+    due: 1,
+    ended: list.length === 0,
+    limit: 0,
+    line: build.line,
+    wait,
+    waitFor,
+    then,
+  };
+  startTrack(track, part);
+  return track;
 }
 
 /** Groups bound off away from the neck begin the armhole, and later on (or on one side only) the shoulder. */

@@ -20,7 +20,7 @@ export function trackOf(
   part: PartBuild,
   said: Shape,
   stated: number | undefined,
-  wait = 0,
+  { wait = 0, waitFor, then }: Pick<Partial<Track>, 'wait' | 'waitFor' | 'then'> = {},
 ): Track {
   const beats =
     said.beats.length > 0
@@ -45,6 +45,8 @@ export function trackOf(
     limit,
     line: build.line,
     wait,
+    waitFor,
+    then,
   };
   startTrack(track, part);
   return track;

@@ -1,6 +1,6 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Side } from '../../row/step.ts';
-import type { Said } from '../say/statement.ts';
+import type { Said, Statement } from '../say/statement.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
 import { isDone, setMark } from './build/part.ts';
 import { inYarn } from './build/push-row.ts';
@@ -9,6 +9,7 @@ import { doButtonholes, noHole } from './buttonholes.ts';
 import { doCastOn } from './cast-on.ts';
 import { doGauge, joinGauge } from './gauge.ts';
 import { doHeading } from './heading.ts';
+import { makesRows } from './makes-rows.ts';
 import { doMultiple } from './multiple.ts';
 import { nameRows } from './named-rows.ts';
 import { doNeedle } from './needle.ts';
@@ -51,8 +52,15 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       return doStripes(build, statement);
     case 'turn':
     case 'star':
-    case 'at the same time':
       return undefined;
+    // what was not begun beside what stands before it would be worked behind it
+    case 'at the same time':
+      return build.part?.rows.length &&
+        ahead[0] &&
+        makesRows(ahead[0].statement) &&
+        !byLengths(ahead[0].statement)
+        ? fault('place not known')
+        : undefined;
     case 'repeat from stars':
       return fault('no rows to repeat');
     case 'needle':
@@ -75,6 +83,10 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       return doOnNeedle(build, said, statement, ahead);
   }
 }
+
+/** Of such a shaping it is told where it is worked. */
+const byLengths = (statement: Statement): boolean =>
+  statement.is === 'shape' && statement.beats.some(({ everyMm }) => everyMm !== undefined);
 
 /** The part in work goes on in that yarn; the one it was cast on in is said only where another comes. */
 function takeYarn(build: Build, name: string): void {

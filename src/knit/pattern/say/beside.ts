@@ -59,9 +59,13 @@ export const castsOnBehindRow = (c: Cursor, said: Said[]): boolean =>
 
 /** What is said of rows stands before them: 'knit 2 rows in A', 'knit 5 rows, noting first row is WS', 'work 40 rows, making a buttonhole every 12th row'. */
 export function placedBefore(c: Cursor, at: number, said: Said[], statement: Statement): boolean {
-  const meanwhile = statement.is === 'buttonholes' && said.at(-1)?.statement.is === 'at the same time';
+  const joint = said.at(-1)?.statement;
+  const meanwhile =
+    joint?.is === 'at the same time' &&
+    (statement.is === 'buttonholes' || (joint.after === undefined && onlyFabric(statement)));
   const before = said.at(meanwhile ? -2 : -1)?.statement;
-  if (before === undefined || !WHOLE.has(before.is) || !isSaidOf(statement, before, c, at)) return false;
+  if (before === undefined || !WHOLE.has(before.is)) return false;
+  if (!(meanwhile && onlyFabric(statement)) && !isSaidOf(statement, before, c, at)) return false;
   if (meanwhile) said.pop();
   const last = said.at(-1) as Said;
   // 'omitting buttonholes and reversing shaping'
@@ -70,6 +74,10 @@ export function placedBefore(c: Cursor, at: number, said: Said[], statement: Sta
   addBefore(said, statement, c.tokens[at]);
   return true;
 }
+
+/** 'Cast on 12 sts at beg of next 2 rows, at the same time change to rib': in what those rows are worked. */
+const onlyFabric = (statement: Statement): boolean =>
+  statement.is === 'even' && statement.fabric !== undefined && statement.until === undefined;
 
 function isSaidOf(statement: Statement, rows: Statement, c: Cursor, at: number): boolean {
   const joint = c.tokens[at - 1];

@@ -33,26 +33,12 @@ import { begins, readBareRow, readLabelledRow } from './row.ts';
 import { readShape } from './shape.ts';
 import { announcedRows, standingOrder } from './standing-order.ts';
 import { readStars } from './stars.ts';
-import type { Add, Label, Said, Statement } from './statement.ts';
+import type { Add, Label, ReadSentence, Said, Statement } from './statement.ts';
 import { readStripesListed } from './stripes.ts';
 import { endedByTurn } from './turn.ts';
 import { joinRows } from './while-rows.ts';
 import { withRest } from './with-rest.ts';
 import { readYarn } from './yarn.ts';
-
-export interface ReadSentence {
-  readonly said: readonly Said[];
-  /** what was expected where the rest of the sentence was not understood */
-  readonly fault?: Fault;
-  /** the token at which that rest begins */
-  readonly rest?: number;
-  /** from here on it is worked in rounds */
-  readonly rounds?: boolean;
-  /** the rest is an order to knit, though it may not sound like one */
-  readonly order?: boolean;
-  /** the rest only says more of what stands before it */
-  readonly beside?: boolean;
-}
 
 /** What one sentence says, in order, as far as it is understood. */
 export function readSentence(

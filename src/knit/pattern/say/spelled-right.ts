@@ -2,7 +2,8 @@ import type { Token } from '../../row/read/lex.ts';
 import { wordOf } from '../../row/read/vocabulary.ts';
 import { rightSpelling } from '../text/near-words.ts';
 import type { Sentence } from '../text/sentences.ts';
-import { type ReadSentence, readSentence } from './sentence.ts';
+import { readSentence } from './sentence.ts';
+import type { ReadSentence } from './statement.ts';
 
 /** The sentence as it stands, or with its slips of the keyboard put right where that alone makes all of it understood. */
 export function readSpelledRight(

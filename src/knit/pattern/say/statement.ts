@@ -1,4 +1,5 @@
 import type { FabricName } from '../../fabric.ts';
+import type { Fault } from '../../fault.ts';
 import type { Item } from '../../row/read/notation.ts';
 import type { Side } from '../../row/step.ts';
 import type { AsFarAs, Beat, EdgeName, EndEdge, PieceSaid, Place, Until } from './how-far.ts';
@@ -256,3 +257,18 @@ export interface Said {
 
 /** Takes a statement that was read, the token where it begins, and the count that the text states after it. */
 export type Add = (statement: Statement, at: number, stated?: number) => void;
+
+/** What one sentence says, as far as it is understood. */
+export interface ReadSentence {
+  readonly said: readonly Said[];
+  /** what was expected where the rest of the sentence was not understood */
+  readonly fault?: Fault;
+  /** the token at which that rest begins */
+  readonly rest?: number;
+  /** from here on it is worked in rounds */
+  readonly rounds?: boolean;
+  /** the rest is an order to knit, though it may not sound like one */
+  readonly order?: boolean;
+  /** the rest only says more of what stands before it */
+  readonly beside?: boolean;
+}

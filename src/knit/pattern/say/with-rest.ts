@@ -1,8 +1,7 @@
 import type { Fault } from '../../fault.ts';
 import { means } from '../../row/read/meanings.ts';
 import { WHOLE } from './beside.ts';
-import type { ReadSentence } from './sentence.ts';
-import type { Said, Statement } from './statement.ts';
+import type { ReadSentence, Said, Statement } from './statement.ts';
 
 /**
  * What was not understood. Words that hang on a statement without a mark between are of it ('work 3 rows | in wibble'), and

@@ -100,6 +100,7 @@ At the same time, work 2 rows in st st.
   > 20 Piece/body 1 RS knit · WS purl
 At the same time k 2 rows.
   > 20 Piece/body 3 RS knit · WS knit
+  > ✗ place not known @4:1
 Bind off.
   > 20→0 Piece/body 5 RS knit to last 2 sts, dec (19) · WS dec, purl to end (18) · RS knit to last 2 sts, dec (17) · WS bind off all sts in pattern (0)
 At the same time dec 1 st at neck edge every row 3 times.
@@ -113,7 +114,7 @@ LEFT FRONT
 Cast on 20 sts.
   > →20
 Dec 1 st at armhole edge every row 4 times, at the same time, when 18 sts remain, dec 1 st at neck edge every row 2 times.
-  > 20→14 Left front/body 1 RS dec, knit to last 2 sts, dec (18) · WS dec, purl to last 2 sts, dec (16) · RS dec, knit to end (15) · WS purl to last 2 sts, dec (14)
+  > 20→14 Left front/body 1 RS dec, knit to end (19) · WS purl to last 2 sts, dec (18) · RS dec, knit to last 2 sts, dec (16) · WS dec, purl to last 2 sts, dec (14)
 Work 4 rows.
   > 14 Left front/body 5 RS knit · WS purl · RS knit · WS purl
   > = Left front, left front, 1 to make, lines 3 4

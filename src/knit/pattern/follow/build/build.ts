@@ -5,6 +5,7 @@ import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
 import type { Beat, MarkName } from '../../say/how-far.ts';
 import type { Half, PieceHeading, Said, Statement, Stripe, Title } from '../../say/statement.ts';
+import type { Edit, GroupsOfTrack } from './edit.ts';
 import type { FabricState, Face } from './fabric-state.ts';
 import type { Announced, Counts, Divides, LineNotes, Striped, Uncounted, UnreadAt } from './notes.ts';
 import type { SectionBuild, ToldSection } from './section.ts';
@@ -232,23 +233,6 @@ export interface MadeRow {
   readonly kind: 'row' | 'even' | 'stretch' | 'shape' | 'groups' | 'across' | 'bind off';
 }
 
-/** What a row of the fabric changes at its edges. */
-export type Edit = Shaped | Group;
-
-export interface Shaped {
-  readonly at: Edge;
-  /** stitches more (or less) at the edge */
-  readonly change: number;
-  readonly work?: undefined;
-}
-
-/** So many stitches bound off or cast on at the very edge. */
-interface Group {
-  readonly at: Edge;
-  readonly work: 'bo' | 'co';
-  readonly stitches: number;
-}
-
 /** A shaping over several rows, taken up row by row. */
 export interface Track {
   readonly edge: (part: PartBuild) => 'both' | Edge;
@@ -256,6 +240,8 @@ export interface Track {
   readonly beats: readonly Beat[];
   /** how its rows are worked, where the text spells it */
   readonly items?: readonly Item[] | undefined;
+  /** in place of beats: what is bound off or cast on, one row after the other */
+  readonly groups?: GroupsOfTrack;
   beat: number;
   doneInBeat: number;
   /** rows until the next shaping row, counting it */
@@ -266,6 +252,10 @@ export interface Track {
   readonly line: number;
   /** waits so many rows before it begins */
   wait: number;
+  /** waits until so many stitches are on the needle, which are fewer or more than there were */
+  waitFor?: { readonly stitches: number; readonly fewer: boolean } | undefined;
+  /** what follows at its edge when it has ended */
+  readonly then?: (() => Track) | undefined;
 }
 
 /** How a buttonhole was made, in its one row or two. */

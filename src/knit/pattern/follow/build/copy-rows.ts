@@ -9,7 +9,6 @@ import { bindOffAll } from './bind-off.ts';
 import {
   type Borders,
   type Build,
-  type Edit,
   type MadeRow,
   nextSide,
   otherEdge,
@@ -18,6 +17,7 @@ import {
   startEdge,
 } from './build.ts';
 import { isSpelled } from './cut-by-fabric.ts';
+import type { Edit } from './edit.ts';
 import { makeFabricRow } from './fabric-row.ts';
 import { gapOf } from './gap.ts';
 import { makeOwnRow, makeSpreadRow, makeWrittenRow } from './make-row.ts';

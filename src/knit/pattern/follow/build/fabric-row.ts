@@ -6,7 +6,8 @@ import type { Side, Step } from '../../../row/step.ts';
 import { runOf, stitchOf, takenAndMade } from '../../../row/stitches-of-steps.ts';
 import { type StitchName, stitches } from '../../../stitch.ts';
 import { hasBorders, makeBorderedRow, spellPart } from './borders.ts';
-import { type Build, type Edit, nextSide, otherEdge, type PartBuild } from './build.ts';
+import { type Build, nextSide, otherEdge, type PartBuild } from './build.ts';
+import type { Edit } from './edit.ts';
 import { makeWrittenRow } from './make-row.ts';
 import { type Kind, pushRow } from './push-row.ts';
 import { takeToldFabric } from './told-section.ts';
@@ -87,7 +88,7 @@ function wordedKey(part: PartBuild, side: Side, edits: readonly Edit[]): string 
   return `${row}/${side}/${column}/${part.live}/${JSON.stringify(edits)}`;
 }
 
-const changeOf = (edit: Edit): number =>
+export const changeOf = (edit: Edit): number =>
   edit.work === undefined ? edit.change : edit.work === 'bo' ? -edit.stitches : edit.stitches;
 
 /** The stitches of the edits at one edge; returns how many of the needle they take. */

@@ -10,7 +10,8 @@ import { stitchesNamed } from '../../../row/stitches-of-steps.ts';
 import { spread } from '../../../shape/spread.ts';
 import { type StitchName, stitches } from '../../../stitch.ts';
 import { spellPart } from './borders.ts';
-import { type Build, nextSide, type PartBuild, type Shaped } from './build.ts';
+import { type Build, nextSide, type PartBuild } from './build.ts';
+import type { Edit } from './edit.ts';
 import { mergeEdits } from './merge-edits.ts';
 import { overGap } from './over-gap.ts';
 import { type Kind, pushRow } from './push-row.ts';
@@ -22,7 +23,7 @@ export function makeWrittenRow(
   part: PartBuild,
   items: readonly Item[],
   kind: Kind = 'row',
-  beside: readonly Shaped[] = [],
+  beside: readonly Edit[] = [],
   counts: typeof asCounted = asCounted,
 ): Fault | undefined {
   const unread = build.unread.get(items);

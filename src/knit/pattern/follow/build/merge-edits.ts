@@ -2,7 +2,7 @@ import { expandRow } from '../../../row/expand.ts';
 import { shortenWorks } from '../../../row/shorten.ts';
 import type { Side, Step } from '../../../row/step.ts';
 import { type StitchName, stitches } from '../../../stitch.ts';
-import type { Shaped } from './build.ts';
+import type { Edit } from './edit.ts';
 
 /**
  * A row that the text spells, with what another shaping does to its edges at the same time: the two plain stitches
@@ -11,14 +11,14 @@ import type { Shaped } from './build.ts';
 export function mergeEdits(
   steps: readonly Step[],
   count: number,
-  edits: readonly Shaped[],
+  edits: readonly Edit[],
   side: Side,
 ): Step[] {
   let works = expandRow(steps, count);
   for (const edit of edits) {
     const atStart = (edit.at === 'right') === (side === 'RS');
     const ordered = atStart ? works : [...works].reverse();
-    const merged = mergeOne(ordered, edit.change);
+    const merged = edit.work ? withGroup(ordered, edit.work, edit.stitches) : mergeOne(ordered, edit.change);
     works = atStart ? merged : merged.reverse();
   }
   return shortenWorks(works);
@@ -26,6 +26,14 @@ export function mergeEdits(
 
 const isPlain = (work: StitchName | undefined): boolean =>
   work !== undefined && stitches[work].role === 'plain' && work !== 'unworked';
+
+/** Stitches bound off in place of the first ones, where each of these takes one; cast on before them. */
+function withGroup(works: readonly StitchName[], work: 'bo' | 'co', n: number): StitchName[] {
+  const group = new Array<StitchName>(n).fill(work);
+  if (work === 'co') return [...group, ...works];
+  const first = works.slice(0, n);
+  return first.length === n && first.every(isPlain) ? [...group, ...works.slice(n)] : [...works];
+}
 
 function mergeOne(works: readonly StitchName[], change: number): StitchName[] {
   const out = [...works];

@@ -1,30 +1,29 @@
-import type { Fault } from '../../../fault.ts';
+import { type Fault, fault } from '../../../fault.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side } from '../../../row/step.ts';
-import {
-  type Build,
-  type Edit,
-  type MadeRow,
-  nextSide,
-  type PartBuild,
-  type Shaped,
-  type Track,
-} from './build.ts';
+import { dropBorderAt } from './borders.ts';
+import { type Build, type MadeRow, nextSide, type PartBuild, type Track } from './build.ts';
 import { countDiffers } from './compare.ts';
-import { makeFabricRow } from './fabric-row.ts';
+import type { Edit } from './edit.ts';
+import { changeOf, makeFabricRow } from './fabric-row.ts';
 import { holeRow } from './holes.ts';
 import { makeWrittenRow } from './make-row.ts';
 import { MOST_ROWS, tellRow } from './push-row.ts';
 import { nextEdits, settleTrack } from './track.ts';
 
 /** The shaping that goes on beside: its edits on the next row. */
-export function backgroundEdits(build: Build, part: PartBuild): Shaped[] {
+export function backgroundEdits(build: Build, part: PartBuild): Edit[] {
   return build.meanwhile.flatMap((track) => nextEdits(track, part));
 }
 
 export function settleBackground(build: Build, part: PartBuild): void {
+  for (const { groups } of build.meanwhile)
+    for (const { at, work } of groups ? (part.rows.at(-1)?.edits ?? []) : [])
+      if (work === groups?.work) dropBorderAt(part, at);
   for (const track of build.meanwhile) settleTrack(track, part);
-  build.meanwhile = build.meanwhile.filter((track) => !track.ended);
+  build.meanwhile = build.meanwhile.flatMap((track) =>
+    track.ended ? (track.then ? [track.then()] : []) : [track],
+  );
 }
 
 /** One row of the fabric with these edits and whatever goes on beside. */
@@ -62,10 +61,10 @@ export function evenRows(build: Build, part: PartBuild, n: number, kind: MadeRow
 function spelledRow(
   build: Build,
   part: PartBuild,
-  edits: readonly Shaped[],
+  edits: readonly Edit[],
   items: readonly Item[],
 ): Fault | undefined {
-  const wanted = edits.reduce((sum, { change }) => sum + change, part.live);
+  const wanted = edits.reduce((sum, edit) => sum + changeOf(edit), part.live);
   const wrong = makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part));
   settleBackground(build, part);
   return wrong ?? (part.live === wanted ? undefined : countDiffers(wanted, part.live));
@@ -89,8 +88,9 @@ export function runTrack(build: Build, part: PartBuild, track: Track): Fault | u
 
 /** A stretch that she measures is as long as the shaping beside it takes, where that has an end. */
 export function endShaping(build: Build, part: PartBuild, end: Side | undefined): Fault | undefined {
-  const ends = build.meanwhile.every(({ beats }) =>
-    beats.every(({ times, toCount }) => (times ?? toCount) !== undefined),
+  const ends = build.meanwhile.every(
+    ({ beats, waitFor }) =>
+      waitFor === undefined && beats.every(({ times, toCount }) => (times ?? toCount) !== undefined),
   );
   if (!ends) return undefined;
   for (let rows = 0; rows < MOST_ROWS; rows += 1) {
@@ -105,7 +105,9 @@ export function endShaping(build: Build, part: PartBuild, end: Side | undefined)
 export function finishBackground(build: Build, part: PartBuild): Fault | undefined {
   let rows = 0;
   while (build.meanwhile.length > 0 && part.live > 0 && rows < 600) {
-    const wrong = row(build, part, [], 'shape');
+    // a count that never comes
+    const waits = build.meanwhile.every(({ waitFor }) => waitFor);
+    const wrong = waits ? fault('place not known') : row(build, part, [], 'shape');
     if (wrong) {
       build.meanwhile = [];
       return wrong;

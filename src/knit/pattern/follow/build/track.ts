@@ -1,6 +1,7 @@
 import { otherSide, type Side } from '../../../row/step.ts';
 import type { Beat } from '../../say/how-far.ts';
-import { nextSide, type PartBuild, type Shaped, type Track } from './build.ts';
+import { nextSide, type PartBuild, startEdge, type Track } from './build.ts';
+import type { Edit, GroupsOfTrack } from './edit.ts';
 
 /** Rows until the first shaping row of a beat, counting that row. */
 export function firstDue(beat: Beat, isFirst: boolean, side: Side): number {
@@ -24,16 +25,17 @@ function openDue(every: number, side: Side): number {
 }
 
 /** The edits that a track wants on the next row; moves the track on. Call once for each row. */
-export function nextEdits(track: Track, part: PartBuild): Shaped[] {
-  if (track.ended) return [];
+export function nextEdits(track: Track, part: PartBuild): Edit[] {
+  if (track.ended || track.waitFor) return [];
   if (track.wait > 0) {
     track.wait -= 1;
     // the row in hand is the last one waited for: the beat begins with the one after it
-    if (track.wait === 0) track.due = firstDue(track.beats[0] as Beat, true, otherSide(nextSide(part)));
+    if (track.wait === 0) track.due = dueFirst(track, otherSide(nextSide(part)));
     return [];
   }
   track.due -= 1;
   if (track.due > 0) return [];
+  if (track.groups) return nextGroup(track, track.groups, part);
   const beat = track.beats[track.beat] as Beat;
   track.doneInBeat += 1;
   const every = beat.and !== undefined && track.doneInBeat % 2 === 0 ? beat.and : beat.every;
@@ -43,8 +45,44 @@ export function nextEdits(track: Track, part: PartBuild): Shaped[] {
   return edges.map((at) => ({ at, change: track.change }));
 }
 
+const dueFirst = ({ groups, beats }: Track, side: Side): number =>
+  groups ? 1 : firstDue(beats[0] as Beat, true, side);
+
+/** A group waits for the row that begins at its edge, and on its side. */
+function nextGroup(track: Track, groups: GroupsOfTrack, part: PartBuild): Edit[] {
+  const group = groups.list[track.beat];
+  if (group === undefined) return [];
+  const meant = track.edge(part);
+  const at = meant === 'both' ? startEdge(part) : meant;
+  const wrongSide = group.side !== undefined && nextSide(part) !== group.side;
+  if (wrongSide || (!groups.atEnd && at !== startEdge(part))) {
+    track.due = 1;
+    return [];
+  }
+  if (track.beat === 0) groups.begins();
+  track.beat += 1;
+  track.due = groups.list[track.beat]?.every ?? 1;
+  return [{ at, work: groups.work, stitches: group.stitches }];
+}
+
+/** Whether the count that it waits for is there: it begins with the next row. */
+function settleWait(track: Track, part: PartBuild): void {
+  const { stitches = 0, fewer } = track.waitFor ?? {};
+  if (fewer ? part.live > stitches : part.live < stitches) return;
+  track.waitFor = undefined;
+  if (track.wait === 0) track.due = dueFirst(track, nextSide(part));
+}
+
 /** After a row: whether the beat, or the whole track, has come to its end. */
 export function settleTrack(track: Track, part: PartBuild): void {
+  if (track.waitFor) {
+    settleWait(track, part);
+    return;
+  }
+  if (track.groups) {
+    track.ended = track.beat >= track.groups.list.length;
+    return;
+  }
   while (!track.ended && track.wait === 0) {
     const beat = track.beats[track.beat] as Beat | undefined;
     if (beat === undefined) {
@@ -82,6 +120,10 @@ function reached(track: Track, beat: Beat, part: PartBuild): boolean {
 
 /** Whether there is nothing to do from the start: 'dec 0 times', or the count is already there. */
 export function startTrack(track: Track, part: PartBuild): void {
+  if (track.groups || track.waitFor) {
+    track.due = 1;
+    return;
+  }
   const first = track.beats[0];
   if (first === undefined) {
     track.ended = true;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Edit, PartBuild, Shaped } from '../../../../../src/knit/pattern/follow/build/build.ts';
+import type { PartBuild } from '../../../../../src/knit/pattern/follow/build/build.ts';
 import { simplify } from '../../../../../src/knit/pattern/follow/build/cycle.ts';
+import type { Edit, Shaped } from '../../../../../src/knit/pattern/follow/build/edit.ts';
 import { makeFabricRow } from '../../../../../src/knit/pattern/follow/build/fabric-row.ts';
 import type { FabricState } from '../../../../../src/knit/pattern/follow/build/fabric-state.ts';
 import { gapOf } from '../../../../../src/knit/pattern/follow/build/gap.ts';

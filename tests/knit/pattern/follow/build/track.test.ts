@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+
 import type { Track } from '../../../../../src/knit/pattern/follow/build/build.ts';
 import { evenRows, runTrack } from '../../../../../src/knit/pattern/follow/build/run-rows.ts';
 import { firstDue, startTrack } from '../../../../../src/knit/pattern/follow/build/track.ts';
