@@ -84,7 +84,24 @@ export const readRestElided = (c: Cursor): Statement | undefined =>
     return { is: 'bind off', rest: true, ...(stitches === undefined ? {} : { stitches }) };
   });
 
+/** 'using a larger needle', 'with a stretchy bind-off': up to its end, where no stitches are counted. */
+const takeWith = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, 'loosely', ',');
+    if (!takes(c, 'using', 'with')) return false;
+    for (let far = 0; far < 9 && c.at < c.end && !isOneOf(peekWord(c), '. ; ('); far += 1) {
+      if (peekNumber(c) !== undefined || isOneOf(peekWord(c), 'st sts row rows : , rs ws right wrong'))
+        return false;
+      c.at += 1;
+    }
+    return (
+      isWord(c.tokens[c.at - 1], 'needle', 'off', 'method', 'hook') &&
+      (c.at >= c.end || isOneOf(peekWord(c), '. ; ('))
+    );
+  });
+
 function skipHow(c: Cursor): void {
+  if (takeWith(c)) return;
   takeAnyPhrase(
     c,
     'loosely in patt|rib',

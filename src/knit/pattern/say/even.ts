@@ -64,7 +64,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
         attempt(c, () => takes(c, 'beg', 'start') && ahead(c, () => startsFabric(c))) ||
         takeEndWith(c));
     if (verb) {
-      if (!seesPhrase(c, 'to the? underarm|armhole|same')) takes(c, 'to', 'on');
+      if (!seesPhrase(c, 'to the? underarm|armhole|same|desired|required|wanted')) takes(c, 'to', 'on');
       if (peekNumber(c, 1) === undefined) takes(c, 'work', 'working', 'k', 'in');
       else takes(c, 'work', 'in');
       takeAnyPhrase(c, 'a|the? border|band|edge|neckband|collar of|in', 'border|band of');

@@ -193,6 +193,8 @@ const ASIDES = [
   'for the? border|welt|band|hem|edging ,',
   'work|working? in? rows? back and forth in? rows? with|on|using a|the? circular? needle',
   'beg|starting|commencing with row 1 of? patt? ,',
+  'beg|begin|start|commence neck|armhole|shoulder|raglan|front? shaping',
+  'beg|begin|start|commence to shape the? neck|armhole|shoulder|raglan',
 ];
 
 /** 'work measures 40 cm from beg' says how long it is by now; 'until work measures …' is taken where it ends rows. */

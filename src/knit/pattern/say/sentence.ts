@@ -35,6 +35,7 @@ import { announcedRows, standingOrder } from './standing-order.ts';
 import { readStars } from './stars.ts';
 import type { Add, Label, ReadSentence, Said, Statement } from './statement.ts';
 import { readStripesListed } from './stripes.ts';
+import { readTechnique } from './technique.ts';
 import { endedByTurn } from './turn.ts';
 import { joinRows } from './while-rows.ts';
 import { withRest } from './with-rest.ts';
@@ -57,6 +58,11 @@ export function readSentence(
       ...(stated === undefined ? {} : { stated }),
     });
   };
+  const told = readTechnique(c);
+  if (told) {
+    add(told, sentence.from);
+    return { said };
+  }
   const stripes = readStripesListed(c);
   if (stripes) add(stripes, sentence.from);
   else readHeadings(c, aloneOnLine, add);

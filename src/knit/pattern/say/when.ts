@@ -1,4 +1,7 @@
 import { attempt, type Cursor, sees, seesPhrase, takes } from '../../row/read/cursor.ts';
+import type { Until } from './how-far.ts';
+import { readLength } from './phrase/measure.ts';
+import { readFrom } from './phrase/place.ts';
 import { readUntil } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
 
@@ -17,16 +20,28 @@ const ORDERS = [
   'work',
   'k',
   'p',
+  'shape',
+  'shaping',
 ];
 
 /** 'When piece measures 38 cm, bind off 5 sts …', 'when there are 29 sts, …': what is on the needle goes on until then. */
 export const readWhen = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    if (!seesPhrase(c, 'when|once|after')) return undefined;
-    const until = readUntil(c);
+    const at = readAtLength(c);
+    if (at === undefined && !seesPhrase(c, 'when|once|after')) return undefined;
+    const until = at ?? readUntil(c);
     if (until === undefined || until.is === 'rows') return undefined;
     const length = until.is === 'length';
     // 'When work measures 34 cm.' and what is done then in the line below
-    if (!takes(c, ',', ':') && !(length && (c.at >= c.end || sees(c, ...ORDERS)))) return undefined;
+    if (!takes(c, ',', ':') && !(length && ((at === undefined && c.at >= c.end) || sees(c, ...ORDERS))))
+      return undefined;
     return { is: 'even', until };
+  });
+
+/** 'At 12 cm from beg, bind off …'. */
+const readAtLength = (c: Cursor): Until | undefined =>
+  attempt(c, () => {
+    const mm = takes(c, 'at') ? readLength(c) : undefined;
+    const from = mm === undefined ? undefined : readFrom(c);
+    return mm === undefined || from === undefined ? undefined : { is: 'length', mm, from };
   });

@@ -42,6 +42,8 @@ interface End {
 
 /** Undefined also where rows are still to come: 'ending with 4 rows in garter st', 'end with a repeat of rows 2–4'. */
 function readEnd(c: Cursor): End | undefined {
+  const seen = readFacingNext(c);
+  if (seen) return seen;
   if (!takeEnding(c)) return undefined;
   const ready = took(c, 'ready');
   takes(c, 'with', 'on', 'after', 'at', 'having', 'by', 'for', 'to', 'so');
@@ -70,6 +72,18 @@ function readEnd(c: Cursor): End | undefined {
   return { end: next ? (side === 'RS' ? 'WS' : 'RS') : side };
 }
 
+/** ', with RS facing for next row'. */
+const readFacingNext = (c: Cursor): End | undefined =>
+  attempt(c, () => {
+    takes(c, ',');
+    const side = takes(c, 'with') ? readSide(c) : undefined;
+    if (side === undefined) return undefined;
+    takes(c, 'side');
+    return takes(c, 'facing') && takePhrase(c, 'for the? next row')
+      ? { end: side === 'RS' ? 'WS' : 'RS' }
+      : undefined;
+  });
+
 /** 'row 4 of pattern', 'a 4th patt row', '4th row of patt'. */
 const readPatternRow = (c: Cursor): number | undefined =>
   attempt(c, () => {
@@ -92,7 +106,7 @@ const rowsToCome = (c: Cursor): boolean =>
 const takeEnding = (c: Cursor): boolean =>
   attempt(c, () => {
     takes(c, ',', '(', '-', ';');
-    takes(c, 'and', 'then', 'thus');
+    takes(c, 'and', 'then', 'thus', 'so');
     return (
       takes(c, 'ending', 'end', 'finishing', 'finish', 'ends', 'ended', 'ready') ||
       takePhrase(c, 'working last row on')

@@ -1,6 +1,8 @@
 import {
+  ahead,
   attempt,
   type Cursor,
+  peekNumber,
   peekWord,
   sees,
   takeAnyPhrase,
@@ -109,14 +111,23 @@ export const readFrom = (c: Cursor): MarkName | undefined =>
 /** 'armhole shaping', 'bind-off edge', 'ribbing'. */
 function takeMark(c: Cursor): MarkName | undefined {
   const found = FROM.find(([list]) => list.split('|').includes(peekWord(c)));
-  if (found === undefined) return undefined;
+  if (found === undefined || ordersStitches(c)) return undefined;
   c.at += 1;
   skipTail(c);
   return found[1];
 }
 
 function skipTail(c: Cursor): void {
-  while (takesOne(c, 'tail of a place')) {
+  // 'from beg bind off 5 sts'
+  while (!ordersStitches(c) && takesOne(c, 'tail of a place')) {
     // the rest of the place's name
   }
 }
+
+/** 'bind off 5 sts', 'work 4 rows': an order, and no part of a place's name. */
+const ordersStitches = (c: Cursor): boolean =>
+  ahead(c, () => {
+    if (!takes(c, 'bind', 'cast', 'dec', 'inc', 'work')) return false;
+    takes(c, 'off');
+    return peekNumber(c) !== undefined;
+  });

@@ -58,6 +58,8 @@ export const readSameLength = (c: Cursor): Until | undefined =>
       takes(c, 'to');
       to = readPlace(c);
     }
+    // '4 rows fewer than on back to shoulder have been worked'
+    if (lessRows !== undefined) takePhrase(c, 'have|has been worked|completed|knitted');
     const less = attempt(c, () => {
       takes(c, ',');
       if (!takes(c, 'less', 'minus')) return undefined;

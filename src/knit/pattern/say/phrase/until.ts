@@ -11,6 +11,7 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  takesOne,
   takeTo,
   took,
 } from '../../../row/read/cursor.ts';
@@ -68,6 +69,7 @@ function readTill(c: Cursor): Until | undefined {
   takes(c, 'the', 'there', 'your', 'you');
   const count = readCountEnd(c);
   if (count) return count;
+  if (takesLessThanWanted(c)) return { is: 'open', ...ending(c) };
   const same = readSameLength(c);
   if (same) return same;
   const measured = readMeasured(c);
@@ -86,6 +88,15 @@ function readTill(c: Cursor): Until | undefined {
   if (takeAsSheLikes(c)) return { is: 'open', ...ending(c) };
   return undefined;
 }
+
+/** 'until piece is 2 cm less than desired length': hers, as the length is. */
+const takesLessThanWanted = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takesOne(c, 'what is measured');
+    takes(c, 'is', 'measures');
+    if (readLength(c) === undefined || !takes(c, 'less', 'shorter')) return false;
+    return takePhrase(c, 'than the? desired|required|wanted length');
+  });
 
 /** 'Work to underarm, 7½ inches': so long from the beginning. */
 const readToUnderarm = (c: Cursor): Until | undefined =>
@@ -136,6 +147,7 @@ const readCountEnd = (c: Cursor): Until | undefined =>
       if (takes(c, 'rows', 'row') && !sees(c, 'less', 'fewer', 'shorter')) {
         takeAnyPhrase(c, 'in? all? have|are? been? worked|completed|knitted|done|made', 'in all');
         const from = readFrom(c);
+        takePhrase(c, 'have|are been? worked|completed|knitted|done|made');
         return { is: 'rows in all', n, from: from ?? 'start' };
       }
       if (takes(c, 'ridge') && !sees(c, 'less', 'fewer')) {
@@ -171,11 +183,21 @@ const readMeasured = (c: Cursor): Until | undefined =>
     if (mm === undefined) return early === undefined ? readMeasuredInRows(c, what) : undefined;
     takes(c, 'in');
     takes(c, 'long', 'deep', 'length', 'all', 'total', 'high', 'wide');
-    const from = early ?? readFrom(c) ?? fromMeasured(what);
+    const from = decreasedFrom(c, early ?? readFrom(c), what) ?? fromMeasured(what);
+    takeAnyPhrase(c, 'along|at the? seam|center|side|front back|front|seam|edge? edge?', 'on the? straight');
     skipOrSo(c);
     skipStraightUp(c);
     return { is: 'length', mm, from, ...ending(c) };
   });
+
+/** An armhole 'from first decreasing point' is that armhole's, whether a heading names it or none. */
+function decreasedFrom(c: Cursor, from: MarkName | undefined, what: readonly string[]): MarkName | undefined {
+  const point =
+    from === 'heading'
+      ? took(c, 'dec', 'point')
+      : takeAnyPhrase(c, 'from the? first decreasing point|row', 'from the? 1 st decreasing|dec point|row?');
+  return from === 'heading' || point ? (point && fromMeasured(what) === 'armhole' ? 'armhole' : from) : from;
+}
 
 /** ', or any desired length to underarm', 'or until you run out of yarn': it is hers to say so. */
 export const skipOrSo = (c: Cursor): boolean =>
