@@ -53,6 +53,9 @@ it('a stretch in which nothing was finished is no sitting', () => {
 it('of a garment of a month and more every day is counted, the first and the last', () => {
   // noon of 1 March and noon of 31 March
   expect(took(['g/back/0/1'], rows('g/back/0/1', [12, 30 * 24 + 12]), 0)).toMatchObject({ days: 31 });
+  // midnight of 1 January and midnight of 9 April: a day begins at its midnight, to the millisecond
+  expect(took(['g/back/0/1'], rows('g/back/0/1', [0, 98 * 24]), 0)).toMatchObject({ days: 99 });
+  expect(took(['g/back/0/1'], rows('g/back/0/1', [0, 98 * 24 - 1 / HOUR]), 0)).toMatchObject({ days: 98 });
   // noon of 1 January and 1 am of 9 April (31 + 28 + 31 + 9)
   expect(took(['g/back/0/1'], rows('g/back/0/1', [12, 98 * 24 + 1]), 0)).toMatchObject({ days: 99 });
 });

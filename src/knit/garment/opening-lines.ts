@@ -63,9 +63,10 @@ function placket(drawn: DrawnPanel): readonly Line[] {
 function raglan(drawn: DrawnPanel): Line {
   const { design, counts, panels } = drawn;
   const edge = panels.sides.edges.at(-1);
-  const first = (edge?.at.length ?? 0) - openingPairs(design, counts);
-  const line = (edge?.at ?? []).flatMap((at, pair): Point[] =>
-    pair < first ? [] : [[(at * 100) / counts.gauge.stitches, heightOf(drawn, (edge?.from ?? 0) + pair + 1)]],
+  if (!edge) return [];
+  const first = edge.at.length - openingPairs(design, counts);
+  const line = edge.at.flatMap((at, pair): Point[] =>
+    pair < first ? [] : [[(at * 100) / counts.gauge.stitches, heightOf(drawn, edge.from + pair + 1)]],
   );
   return mirrored(line);
 }

@@ -32,9 +32,9 @@ export function widened(part: PartRecipe, by: number, isTopDown = false): PartRe
 function fromStraight(part: PartRecipe, by: number, isTopDown: boolean): PartRecipe | undefined {
   const { sections, from } = part;
   const isPlain = sections.every(({ shaping }) => shaping.every(({ kind }) => kind === 'across'));
-  const [longest] = sections.map((_, i) => i).sort((a, b) => rowsAt(part, b) - rowsAt(part, a));
-  const section = longest === undefined ? undefined : sections[longest];
-  if (!isPlain || !section || longest === undefined || (isTopDown && !('castOn' in from))) return undefined;
+  const [longest = 0] = sections.map((_, i) => i).sort((a, b) => rowsAt(part, b) - rowsAt(part, a));
+  const section = sections[longest];
+  if (!isPlain || !section || (isTopDown && !('castOn' in from))) return undefined;
   const laid = layAnew(alongAll(section), section.rows, section.rows, Math.abs(by) / 2);
   if (!laid.ok) return undefined;
   const one = by > 0 !== isTopDown ? 1 : -1;

@@ -20,17 +20,14 @@ export function openingsOf(
   isOpen: boolean,
 ): FoundOpenings {
   const along = new Set(bands.flatMap((band) => band.along.map(({ edge }) => edge)));
-  const has = (...edges: readonly EdgeName[]) => edges.every((edge) => along.has(edge));
-  const laps = has('left front shoulder', 'right front shoulder')
-    ? 'both'
-    : has('left front shoulder')
-      ? 'left'
-      : undefined;
-  const isPlacket = !isOpen && has('left front edge', 'right front edge');
+  const has = (edge: EdgeName) => along.has(edge);
+  const lapped = has('right front shoulder') ? 'both' : 'left';
+  const laps = has('left front shoulder') ? lapped : undefined;
+  const isPlacket = !isOpen && has('left front edge') && has('right front edge');
   return {
     ...(laps === undefined ? {} : { laps }),
     ...(isPlacket ? { placket: onTop(bands, recipes) } : {}),
-    partsBack: has('left back neck', 'right back neck') && !has('middle of the back neck'),
+    partsBack: has('left back neck') && has('right back neck') && !has('middle of the back neck'),
   };
 }
 

@@ -40,8 +40,11 @@ function prefixed<P extends string, K extends string>(
 
 type SentenceKey = keyof typeof all;
 
-/** A sentence of ours, or a seam that one of others names. */
-export type Sentence = Matched<SentenceKey | 'plain'>;
+/** A sentence of ours, and where it ends. */
+export type Sentence = Matched<SentenceKey>;
+
+/** What is said: by a sentence of ours, or by a seam that one of others names. */
+export type Said = Pick<Matched<SentenceKey | 'plain'>, 'key' | 'values'>;
 
 const sentences = compiled(all);
 

@@ -4,7 +4,7 @@ import { pickSize } from '../pattern/text/pick-size.ts';
 import { LONGEST_SCOPE, meantFor } from '../pattern/text/size-names.ts';
 import { lex, type Token } from '../row/read/lex.ts';
 import { means } from '../row/read/meanings.ts';
-import { type Sentence, sentenceAt } from './making-up-sentences.ts';
+import { type Said, type Sentence, sentenceAt } from './making-up-sentences.ts';
 import { LEFT_FIRST, TOP_DOWN } from './making-up-table.ts';
 import { plainSeams } from './plain-seams.ts';
 import { isStop, wordsOf } from './template.ts';
@@ -24,7 +24,7 @@ export function readMakingUp({
   size,
   sizes,
 }: Pick<ReadPattern, 'lines' | 'size' | 'sizes'>): ReadMakingUp {
-  const said: Sentence[] = [];
+  const said: Said[] = [];
   const unread: string[] = [];
   const named = new Map<ToldSeam, string>();
   let isUnder = false;
@@ -89,8 +89,8 @@ function endOfLine(all: readonly Token[], at: number): number {
 }
 
 /** What is plain of a sentence of others. */
-const plainly = (rest: readonly Token[]): Sentence[] =>
-  plainSeams(rest).map((seam) => ({ key: 'plain', values: { seam }, to: 0 }));
+const plainly = (rest: readonly Token[]): Said[] =>
+  plainSeams(rest).map((seam) => ({ key: 'plain', values: { seam } }));
 
 const saysNoSeam = ([first]: readonly Token[]): boolean =>
   means(first?.text, 'lays flat') || means(first?.text, 'hides ends');

@@ -1,6 +1,6 @@
 import type { SeamWay } from '../making-up/joint.ts';
 import type { Told, ToldSeam } from '../making-up/told.ts';
-import type { Sentence } from './making-up-sentences.ts';
+import type { Said } from './making-up-sentences.ts';
 import type { Title } from './making-up-table.ts';
 
 /** The seam that a title is about. */
@@ -15,7 +15,7 @@ const seamOf: Readonly<Partial<Record<Title, ToldSeam>>> = {
 };
 
 /** The seams that sentences name. */
-export const seamsIn = (said: readonly Sentence[]): readonly ToldSeam[] =>
+export const seamsIn = (said: readonly Said[]): readonly ToldSeam[] =>
   said.flatMap(({ key, values }) => {
     if (key === 'plain') return [values.seam as ToldSeam];
     const seam = key.startsWith(TITLE) ? seamOf[key.slice(TITLE.length) as Title] : undefined;
@@ -27,7 +27,7 @@ const TITLE = 'title ';
 type Draft = { -readonly [K in keyof Told]: Told[K] } & { seams: Set<ToldSeam> };
 
 /** The facts of the sentences in their order: what stands behind a title is told of what it names. */
-export function toldBy(said: readonly Sentence[], beside: Pick<Told, 'leftFirst' | 'topDown'>): Told {
+export function toldBy(said: readonly Said[], beside: Pick<Told, 'leftFirst' | 'topDown'>): Told {
   const told: Draft = { seams: new Set(), ...beside };
   for (const seam of seamsIn(said)) told.seams.add(seam);
   let about: Title | undefined;
@@ -46,11 +46,7 @@ export function toldBy(said: readonly Sentence[], beside: Pick<Told, 'leftFirst'
 }
 
 /** What a sentence with figures adds, unless an earlier one has told it. */
-function tell(
-  told: Draft,
-  about: Title | undefined,
-  { key, values }: Pick<Sentence, 'key' | 'values'>,
-): void {
+function tell(told: Draft, about: Title | undefined, { key, values }: Said): void {
   const n = (slot: string) => Number(values[slot] ?? 0);
   switch (key) {
     case 'said edges':

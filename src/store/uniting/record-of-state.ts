@@ -81,8 +81,8 @@ function marksFor(state: GarmentState, { chosen, shown, base, inTurn }: Chosen):
   };
 }
 
-const isJoined = (state: GarmentState, name: string): boolean =>
-  name === NOTES && (state.parts.get(name)?.size ?? 0) > 1;
+const isJoined = ({ parts }: GarmentState, name: string): boolean =>
+  name === NOTES && (parts.get(name) as ReadonlyMap<Stamp, GarmentPart>).size > 1;
 
 const byName = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number => (a < b ? -1 : 1);
 

@@ -79,8 +79,23 @@ describe('a front that is parted above its hem', () => {
     expect(placket(worded('Left', [before, { work: 'bo', until: { left: 4 } }, rest]))).toBe('left');
   });
 
-  it('has none in a row that binds off all of it', () => {
+  it('has none in a row that binds off all of it, by its count or to the end', () => {
     expect(placket(worded('Left', [{ work: 'bo', times: 20 }]))).toBe('right');
+    expect(placket(worded('Left', [{ work: 'bo', until: { left: 0 } }]))).toBe('right');
+    // one more order in that row, and it opens something
+    expect(placket(worded('Left', [{ work: 'bo', times: 2 }, rest]))).toBe('left');
+    // what is bound off within a repeat to the end lies between other stitches
+    expect(
+      placket(worded('Left', [{ repeat: [before, { work: 'bo', times: 2 }], until: { left: 0 } }])),
+    ).toBe('left');
+  });
+
+  it('is of the band along the left edge, whatever other bands have holes', () => {
+    const holes = [before, { work: 'bo' as const, times: 2 }, rest];
+    const three = [band('Neckband', 'back neck'), ...edges];
+    const onTop = (...recipes: readonly Recipe[]) => openingsOf(three, recipes, false).placket;
+    expect(onTop(worded('Neckband', holes), worded('Left', [rest]))).toBe('right');
+    expect(onTop(worded('Neckband', [rest]), worded('Left', holes))).toBe('left');
   });
 
   it('is none with one band, and none where the front is open from its hem', () => {
@@ -99,5 +114,24 @@ describe('a back that opens', () => {
     expect(opens('left back neck', 'middle of the back neck', 'right back neck')).toBe(false);
     expect(opens('left back neck')).toBe(false);
     expect(opens('back neck')).toBe(false);
+  });
+});
+
+describe('a back whose neck is picked up in halves', () => {
+  const partsBack = (...along: readonly EdgeName[]) =>
+    openingsOf([band('Neckband', ...along)], [], false).partsBack;
+
+  it('is parted, unless what lies between them is picked up too', () => {
+    expect(partsBack('left back neck', 'front neck', 'right back neck')).toBe(true);
+    expect(partsBack('left back neck', 'middle of the back neck', 'right back neck')).toBe(false);
+    expect(partsBack('left back neck')).toBe(false);
+    expect(partsBack('right back neck')).toBe(false);
+    expect(partsBack('back neck')).toBe(false);
+  });
+
+  it('may have a band for each half', () => {
+    const two = [band('A', 'left back neck'), band('B', 'right back neck')];
+    expect(openingsOf(two, [], false)).toEqual({ partsBack: true });
+    expect(openingsOf([], [], false)).toEqual({ partsBack: false });
   });
 });

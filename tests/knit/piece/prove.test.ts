@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { PlannedPart, PlannedRow } from '../../../src/knit/piece/planned.ts';
-import { provePart } from '../../../src/knit/piece/prove.ts';
+import { provePart, proveYarn } from '../../../src/knit/piece/prove.ts';
+import { parseRow } from '../../../src/knit/row/read/parse.ts';
+import { given } from '../../store/scenario.ts';
 import { told } from '../../told.ts';
 
 /** Ten rows of stocking stitch over 20 stitches that leave one less from row 5 on, as they are planned. */
@@ -87,5 +89,50 @@ describe('a part as it was planned', () => {
       foundStitches: 25,
       row: 1,
     });
+  });
+});
+
+describe('the yarn of a part', () => {
+  type Row = readonly ['RS' | 'WS', string];
+  /** Rows over 20 stitches, each with its side; the second section begins with row 3. */
+  const worked = (...rows: readonly Row[]): PlannedPart => ({
+    ...planned,
+    rows: rows.map(
+      ([side, text], i): PlannedRow => ({
+        ...(planned.rows[0] as PlannedRow),
+        n: i + 1,
+        side,
+        section: i < 2 ? 0 : 1,
+        steps: given(parseRow(text)),
+      }),
+    ),
+  });
+  const lost = (...rows: readonly Row[]) =>
+    proveYarn(worked(...rows)).map(({ code, figures, at }) => ({ code, ...figures, ...at }));
+  const at = (row: number, expectedStitches: number, foundStitches: number) => [
+    {
+      code: 'plan disproved',
+      expectedStitches,
+      foundStitches,
+      piece: 'Square',
+      part: 'body',
+      sectionIndex: row < 3 ? 0 : 1,
+      row,
+    },
+  ];
+
+  it('goes on where the last row ended, or is joined', () => {
+    expect(lost(['RS', 'knit'], ['WS', 'purl'], ['RS', 'knit'])).toEqual([]);
+    expect(lost(['RS', 'k15, turn'], ['WS', 'leave 5 sts unworked, p to end'])).toEqual([]);
+    expect(lost(['RS', 'knit'], ['RS', 'join yarn, k to end'])).toEqual([]);
+    expect(lost()).toEqual([]);
+  });
+
+  it('is lost where a row begins elsewhere: so many stitches from the edge it hangs, and there it is asked for', () => {
+    expect(lost(['RS', 'k15, turn'], ['WS', 'purl'])).toEqual(at(2, 5, 0));
+    expect(lost(['RS', 'knit'], ['WS', 'leave 7 sts unworked, p to end'])).toEqual(at(2, 0, 7));
+    expect(lost(['RS', 'knit'], ['WS', 'purl'], ['WS', 'purl'])).toEqual(at(3, 0, 0));
+    // the first of several is told
+    expect(lost(['RS', 'knit'], ['RS', 'knit'], ['RS', 'knit'])).toEqual(at(2, 0, 0));
   });
 });

@@ -118,6 +118,8 @@ describe('a pattern looked through as a technical editor does', () => {
     ['Rep rows 900 and 901 once more.', []],
     ['Row 900: knit.', ['sides']],
     ['Row 900 (XS): knit.', ['sides']],
+    ['Row 900(RS): knit.', ['sides']],
+    ['Row 900 (RS) knit.', []],
     ['Size S only: Row 900: knit.', ['sides']],
     ['Sizes S and M only: Row 900 (WS): purl.', []],
     ['Rows are counted: from the cast-on.', []],

@@ -43,6 +43,11 @@ describe('lines of several sizes in one text', () => {
       'rows 5–8 on 92 (100) sts',
       ['rows 5–8 on 92 sts', 'rows 5–8 on 100 sts'],
     ],
+    [
+      'what all sizes have alike is left as it is, whatever it looks like',
+      'rows 5–8 (9 rows), 1 sts, 1 times more',
+      ['rows 5–8 (9 rows), 1 sts, 1 times more', 'rows 5–8 (9 rows), 1 sts, 1 times more'],
+    ],
     ['a point before a one makes no single stitch', '20.1 sts in 5 (6)', ['20.1 sts in 5', '20.1 sts in 6']],
   ])('%s: %s', (_, wanted, lines) => {
     expect(merged(...lines.map((line) => [line]))).toEqual([wanted]);

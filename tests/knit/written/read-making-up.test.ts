@@ -53,6 +53,27 @@ describe('the making up of a pattern in words of others (sentences of our own, i
     expect([...told(heading, 'Sew side seams.').told.seams]).toEqual(is ? ['side'] : []);
   });
 
+  it('behind the colon of a heading of three words, and not of one of four', () => {
+    expect([...told('FINISHING THE GARMENT: SEW SIDE SEAMS.').told.seams]).toEqual(['side']);
+    expect([...told('FINISHING OF THE GARMENT: SEW SIDE SEAMS.').told.seams]).toEqual([]);
+  });
+
+  it('a line below its heading has a colon of its own', () => {
+    for (const heading of ['FINISHING', 'TO MAKE UP'])
+      for (const line of [
+        'Join shoulders: sew them flat.',
+        'Sew side seams: 60 rows to 62 rows.',
+        'Set in sleeves: ease them in.',
+      ]) {
+        const seam = line.includes('shoulder') ? 'shoulder' : line.includes('side') ? 'side' : 'armhole';
+        expect([...told(heading, line).told.seams], `${heading} ${line}`).toEqual([seam]);
+      }
+    expect(told('FINISHING', 'Sew side seams: 60 rows to 62 rows.').told.side).toEqual({
+      back: 60,
+      front: 62,
+    });
+  });
+
   it('what is not understood of it is kept as it stands, what belongs to another section is not', () => {
     const found = told(
       'FINISHING',

@@ -1,18 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import type { Told } from '../../../src/knit/making-up/told.ts';
-import type { Sentence } from '../../../src/knit/written/making-up-sentences.ts';
+import type { Said } from '../../../src/knit/written/making-up-sentences.ts';
 import { seamsIn, toldBy } from '../../../src/knit/written/told-by.ts';
 
 /** What sentences of the making up tell, each by its key and its figures: what stands behind a title is of that seam, and the first word holds. */
-const say = (key: string, values: object = {}): Sentence => ({ key, values, to: 0 }) as unknown as Sentence;
+const say = (key: string, values: object = {}): Said => ({ key, values }) as unknown as Said;
 const edges = (first: number, second: number) => say('said edges', { first, second });
-const told = (...said: readonly Sentence[]): Omit<Told, 'seams'> => {
+const told = (...said: readonly Said[]): Omit<Told, 'seams'> => {
   const { seams: _seams, ...rest } = toldBy(said, {});
   return rest;
 };
 
 describe('what sentences tell of the making up', () => {
-  it.each<[string, readonly Sentence[], Omit<Told, 'seams'>]>([
+  it.each<[string, readonly Said[], Omit<Told, 'seams'>]>([
     [
       'of both shoulders',
       [say('title both shoulders'), edges(30, 28)],

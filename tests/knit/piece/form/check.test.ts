@@ -77,6 +77,16 @@ describe('a fault is said at the field that it comes from', () => {
     ]);
   });
 
+  it('and of several entries at the one that has that row: the last of them, groups before all else', () => {
+    const left = groups('left', '1', '3, 2');
+    const wrong = (...entries: Parameters<typeof section>[1][]) =>
+      places(piece(part('60', section('20', ...entries))));
+    const at = (field: string) => [{ code: 'group on the wrong side', part: 0, section: 0, field }];
+    expect(wrong(edge('1', '4', '2'), left)).toEqual(at('shaping 2'));
+    expect(wrong(groups('both', '5', '3, 2'), edge('1', '4', '2'), left)).toEqual(at('shaping 3'));
+    expect(wrong(left, groups('both', '5', '3, 2'), edge('1', '4', '2'))).toEqual(at('shaping 1'));
+  });
+
   it('an odd count where the rib needs an even one: at the fabric of that section', () => {
     const form = piece(part('41', { ...section('8'), fabric: 'rib 1x1' }));
     expect(places(form)).toEqual([{ code: 'fabric multiple', part: 0, section: 0, field: 'fabric' }]);

@@ -111,6 +111,16 @@ describe('changing the parts of a piece', () => {
     ).toHaveLength(4);
   });
 
+  it('a mirror image that is a part more stands right behind its own, before all others', () => {
+    const parts = [{ ...body, end: 'split' as const }, shaped, { ...body, name: 'Pocket' }];
+    const names = (index: number, wanted: string) =>
+      mirrorPart(piece(...parts), index, wanted).parts.map(({ name }) => name);
+    expect(names(1, 'Other')).toEqual(['Body', shaped.name, 'Other', 'Pocket']);
+    expect(names(0, 'Other')).toEqual(['Body', 'Other', shaped.name, 'Pocket']);
+    expect(names(2, 'Body')).toEqual(['Body', shaped.name, 'Pocket', freeName('Body', ['Body', 'Pocket'])]);
+    expect(names(3, 'Other')).toEqual(['Body', shaped.name, 'Pocket']);
+  });
+
   it.each([
     // left to right a row earlier, later where there is no earlier one; right to left later; what is no number stays
     ['left', '1', '2'],
