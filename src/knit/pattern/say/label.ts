@@ -39,23 +39,32 @@ export const readLabel = (c: Cursor): Label | undefined =>
     if (label === undefined) return undefined;
     const side = label.side ?? sideAfter(c);
     takes(c, ',');
-    if (!takes(c, ':', '.', '-', '=') && !skipDivide({ ...c }) && !looksLikeRow(c)) return undefined;
+    if (
+      !takes(c, ':', '.', '-', '=') &&
+      !skipDivide({ ...c }) &&
+      !looksLikeRow(c) &&
+      !ahead(c, () => takeHole(c))
+    )
+      return undefined;
     const later = side ?? sideAfter(c);
     takes(c, ':', '-');
     skipDivide(c);
     // 'Next row: make buttonhole, k 2, yo, …'
-    const hole = attempt(
-      c,
-      () =>
-        takeAnyPhrase(
-          c,
-          'make|work? a|the? buttonhole as? foll? :|,|-',
-          'make|work a|the? button hole as? foll? :',
-        ) && looksLikeRow(c),
-    );
+    const hole = takeHole(c);
     const name = hole ? { name: 'buttonhole' } : {};
     return { ...label, ...name, ...(later === undefined ? {} : { side: later }) };
   });
+
+const takeHole = (c: Cursor): boolean =>
+  attempt(
+    c,
+    () =>
+      takeAnyPhrase(
+        c,
+        'make|work|form a|the? buttonhole as? foll? :|,|-',
+        'make|work|form a|the? button hole as? foll? :',
+      ) && looksLikeRow(c),
+  );
 
 const sideAfter = (c: Cursor): 'RS' | 'WS' | undefined =>
   attempt(c, () => {
@@ -162,7 +171,7 @@ const nextIs = (c: Cursor): Label | undefined =>
 const buttonhole = (c: Cursor): Label | undefined =>
   attempt(c, () => {
     takeAnyPhrase(c, 'on|in the? next row ,?');
-    if (!takes(c, 'work', 'make')) return undefined;
+    if (!takes(c, 'work', 'make', 'form')) return undefined;
     takes(c, 'a', 'the', 'first', 'next');
     if (!takes(c, 'buttonhole')) return undefined;
     takePhrase(c, ROWS);
@@ -187,7 +196,7 @@ const onNext = (c: Cursor): Label | undefined =>
   attempt(c, () => {
     if (!takePhrase(c, 'at the? beg of') && !takes(c, 'on', 'in')) return undefined;
     takes(c, 'the', 'foll');
-    const label = sees(c, 'next') ? next(c) : undefined;
+    const label = sees(c, 'next') ? next(c) : returnRow(c);
     if (label === undefined || label.next !== undefined) return undefined;
     const side = label.side ?? sideAfter(c);
     // 'on the next row K 52 sts, …'
@@ -198,6 +207,10 @@ const onNext = (c: Cursor): Label | undefined =>
     if (seesPhrase(c, 'work a? buttonhole')) return undefined;
     return side === undefined ? label : { ...label, side };
   });
+
+/** 'On the return row', 'on foll row': the one that comes next. */
+const returnRow = (c: Cursor): Label | undefined =>
+  (took(c, 'foll') || takes(c, 'return')) && takes(c, 'row') ? { rows: [] } : undefined;
 
 /** 'Last row (WS):'; 'last row' elsewhere is one that was worked. */
 const seesLastLabel = (c: Cursor): boolean => seesPhrase(c, 'last|final row :|(|[');
@@ -240,9 +253,10 @@ const namedRow = (c: Cursor): Label | undefined =>
     }
     if (words === 0 || !takePhrase(c, ROWS)) return undefined;
     // 'Dec row 1:', 'Dec row 2:'
-    if (words === 1 && seesNumberedShaping(c, start)) takeNumber(c);
+    const n = words === 1 && seesNumberedShaping(c, start) ? takeNumber(c) : undefined;
     const side = sideAfter(c);
-    const name = rowName(c.tokens[start]?.text ?? '');
+    const word = c.tokens[start]?.text ?? '';
+    const name = word === 'buttonhole' && (n ?? 1) > 1 ? `buttonhole ${n}` : rowName(word);
     // 'Inc row P2, k2, …': what is named and worked at once
     const bare = (name === 'dec' || name === 'inc') && sees(c, 'k', 'p') && peekNumber(c, 1) !== undefined;
     return seesPhrase(c, ':') || side !== undefined || bare

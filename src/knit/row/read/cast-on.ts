@@ -26,7 +26,7 @@ const takeOver = (c: Cursor): boolean =>
     takePhrase(c, 'in the? place');
     return takePhrase(
       c,
-      'over|above|of|replacing the|these|those? st|sts|ones? bo|bound|cast -? off|on? st|sts? in|on? the? last|previous|preceding|row? row?',
+      'over|above|of|replacing the|these|those? st|sts|ones? bo|bound|cast -? off|on? st|sts? in|on|of? the? last|previous|preceding|row? row?',
     );
   });
 

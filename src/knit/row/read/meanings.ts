@@ -41,7 +41,7 @@ const table = {
   'within a sentence':
     'beg at sts st in of on to and until ending from for then with times more remain rem remaining back front left right sleeve using into as',
   'beginning of a label': 'row rows next rnd rnds',
-  'row with a number of its own': 'dec inc',
+  'row with a number of its own': 'dec inc buttonhole',
   'before a row that is only spoken of':
     'and to - of from rep repeat every , at on as until end beg each in with last for next same through work &',
 
