@@ -21,6 +21,19 @@ function withoutFirst(beats: readonly Beat[], worked: boolean): readonly Beat[] 
   return [{ ...first, times: Math.max(0, first.times - 1) }, ...more];
 }
 
+/** 'Dec row. Work 3 rows. Rep dec row every 4th row': the first of them is counted from the row that was worked last. */
+function fromLast(
+  beats: readonly Beat[],
+  { rows }: PartBuild,
+  isLast: (row: MadeRow) => boolean,
+): readonly Beat[] {
+  const [first, ...more] = beats;
+  if (first === undefined || first.first !== undefined || first.side !== undefined || first.everyMm)
+    return beats;
+  const since = [...rows].reverse().findIndex(isLast);
+  return since > 0 && since < first.every ? [{ ...first, first: first.every - since }, ...more] : beats;
+}
+
 /** 'rep dec row every other row 3 times more': the named row where it is due, the fabric between. */
 export function doRepeatNamed(
   build: Build,
@@ -49,7 +62,7 @@ export function doRepeatNamed(
       is: 'shape',
       change: change || -1,
       edge: 'right',
-      beats,
+      beats: fromLast(beats, part, (row) => row.items === items),
     },
     stated,
   );
@@ -94,7 +107,12 @@ function repeatEdits(
     build,
     piece,
     part,
-    { is: 'shape', change, edge: 'right', beats: withoutFirst(said.beats, true) },
+    {
+      is: 'shape',
+      change,
+      edge: 'right',
+      beats: fromLast(withoutFirst(said.beats, true), part, (row) => row === last),
+    },
     stated,
   );
   for (let rows = 0; !track.ended && part.live > 0 && rows < MOST_ROWS; rows += 1) {

@@ -54,6 +54,7 @@ function skipShapingBy(c: Cursor): void {
       // of a neck it says at which edge
       (sees(c, 'bind', 'bo', 'cast') || (!isWord(c.tokens[c.at - 1], 'neck') && sees(c, 'dec', 'inc'))),
   );
+  attempt(c, () => takePhrase(c, 'proceed|cont|continue to') && sees(c, 'shape'));
   if (!sees(c, 'shaping', 'shape') && !seesPhrase(c, 'to shape')) return;
   for (let i = 1; i < 6; i += 1) {
     const word = c.tokens[c.at + i]?.text;

@@ -1,4 +1,6 @@
+import { attempt, type Cursor, takeAnyPhrase } from '../../row/read/cursor.ts';
 import type { Beat, EdgeName } from './how-far.ts';
+import { readEdgeOf } from './phrase/edge.ts';
 import type { GroupSaid } from './statement.ts';
 
 /**
@@ -19,3 +21,15 @@ export function inThoseRows(
   if (said !== rows && 2 * said !== rows) return undefined;
   return groups.map((group) => ({ ...group, rows: (group.rows * rows) / said, every: 1 }));
 }
+
+/** '… at beg of next row | at armhole edge': of one row it says at which; 'at beg of next 2 rows | at underarms' are both. */
+export const readPlaceBehind = (c: Cursor, rows: number | undefined): EdgeName | undefined =>
+  attempt(c, () => {
+    if (rows === 1) {
+      const edge = attempt(c, () => readEdgeOf(c));
+      if (edge === 'neck' || edge === 'armhole') return edge;
+      return edge === undefined && takeAnyPhrase(c, 'at the? underarm') ? 'armhole' : undefined;
+    }
+    const both = rows !== undefined && rows % 2 === 0;
+    return both && takeAnyPhrase(c, 'at|for the? underarm|armhole|shoulder') ? 'beginning' : undefined;
+  });

@@ -16,9 +16,9 @@ import {
   takeWhole,
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
-import { inThoseRows } from './groups-in-rows.ts';
+import { inThoseRows, readPlaceBehind } from './groups-in-rows.ts';
 import type { Beat, EdgeName } from './how-far.ts';
-import { readBeats, readBeatsBefore } from './phrase/beats.ts';
+import { readBeats, readBeatsBefore, readTimesBehind } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
 import type { GroupSaid, Statement } from './statement.ts';
 
@@ -141,9 +141,10 @@ const readGroupsPlace = (c: Cursor): Place | undefined =>
     if (beats.some(({ everyMm }) => everyMm)) return undefined;
     // 'at beg of every row at both sides'
     const sides = edge === 'beginning' && beats[0]?.every === 1 && beats[0].times === undefined;
-    return sides && attempt(c, () => readEdgeOf(c) === 'both')
-      ? { edge: 'both', beats: [] }
-      : { edge, beats };
+    if (sides && attempt(c, () => readEdgeOf(c) === 'both')) return { edge: 'both', beats: [] };
+    const named =
+      edge === 'beginning' && beats.length === 1 ? readPlaceBehind(c, beats[0]?.times) : undefined;
+    return { edge: named ?? edge, beats };
   });
 
 /** 'bind off | at each side every other row: 3 sts once, 2 sts twice'. */
@@ -199,11 +200,7 @@ function readGroup(
         : readInline(c);
   if (inline) attempt(c, () => readEdgeOf(c) === 'same');
   const times =
-    timesEarly ??
-    attempt(c, () => {
-      takes(c, ',');
-      return (place ?? before)?.beats.length === 0 ? readTimes(c) : undefined;
-    });
+    timesEarly ?? attempt(c, () => ((place ?? before)?.beats.length === 0 ? readTimesBehind(c) : undefined));
   const used = place ?? (before && before.beats.length > 0 && inline === undefined ? before : undefined);
   const beats = bothSides(c, inline ?? used?.beats ?? []);
   if (place === undefined && inline === undefined && before === undefined) return undefined;

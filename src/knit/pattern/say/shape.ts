@@ -66,12 +66,16 @@ export const readShape = (c: Cursor): Statement | undefined =>
     if (evenly) return evenly;
     const shown = attempt(c, () => takePhrase(c, 'in this way|manner') && !sees(c, ':'));
     skipInsetFirst(c);
+    // 'dec 1 st, neck edge, every row'
+    attempt(c, () => takes(c, ',') && ahead(c, () => readEdgeOf(c)) !== undefined);
     const edgeHere = edgeFirst ?? readEdgeOf(c) ?? edgeBefore;
     const early = edgeHere === undefined ? readBeats(c, later) : later;
     const edge =
       edgeHere ??
       (early.length > later.length ? readEdgeOf(c) : undefined) ??
       (neck && early.length > 0 ? 'neck' : undefined);
+    if (edge === undefined && shown && early.length > 0)
+      return { is: 'repeat named', name: '', change: sign, beats: withEnd(c, early) };
     if (edge === undefined) return readUnsaid(c, sign * by, early);
     skipInset(c);
     // 'continue to dec 1 st at armhole edge twice more': in a rhythm that was said before

@@ -1,4 +1,4 @@
-import { isWord } from '../../row/read/cursor.ts';
+import { endsOrdinal, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { spreadOver } from '../../row/read/row.ts';
@@ -18,13 +18,18 @@ export function joinRows(said: Said[], tokens: readonly Token[], at: number): bo
   const beside = said.at(-2)?.statement.is === 'at the same time';
   const before = said.at(beside ? -3 : -2)?.statement;
   if (shape?.statement.is !== 'shape' || before === undefined) return true;
+  const joint = isWord(tokens[at - 1], 'then')
+    ? undefined
+    : joinStretch(said, shape.statement, before, tokens[at]);
+  if (joint) return true;
   const n = rowsSaid(before);
   const { beats } = shape.statement;
   const last = beats.at(-1);
   if (n === undefined || isWord(tokens[at - 1], 'then')) return true;
   if (last === undefined) return before.is !== 'rows' || beside || shapedRow(said, shape.statement, before);
   // 'work 4 rows, dec 1 st at each end of 3rd row': one of them; 'of next row' is the one behind them
-  const within = (beats[0]?.first ?? 1) > 1 && beats.every(({ times }) => times) && rowsOf(beats) <= n;
+  const numbered = (beats[0]?.first ?? 1) > 1 || (beats[0]?.first === 1 && isNumbered(tokens, at));
+  const within = numbered && beats.every(({ times }) => times) && rowsOf(beats) <= n;
   if (ends(last) && !within) return true;
   const rows = n - rowsOf(beats.slice(0, -1));
   const first = last.first ?? last.every;
@@ -43,6 +48,58 @@ export function joinRows(said: Said[], tokens: readonly Token[], at: number): bo
       statement,
     },
   );
+  return true;
+}
+
+/** 'of 1st and 3rd rows' are rows of those before; 'of next row' is the one behind them. */
+function isNumbered(tokens: readonly Token[], at: number): boolean {
+  for (
+    let i = at;
+    i < Math.min(at + 14, tokens.length) && !isWord(tokens[i], 'row', 'rows', 'next');
+    i += 1
+  ) {
+    const first = tokens[i];
+    if (
+      first?.value === 1 &&
+      endsOrdinal(tokens[i + 1]) &&
+      tokens[i + 1]?.glued &&
+      !isWord(tokens[i + 2], 'st')
+    )
+      return true;
+    if (
+      isWord(first, 'first') &&
+      !isWord(tokens[i + 1], 'st', 'sts') &&
+      isWord(tokens[i - 1], 'of', 'on', 'in', 'the')
+    )
+      return !isWord(tokens[i + 2], 'last');
+  }
+  return false;
+}
+
+/**
+ * 'Work until there are 64 sts, inc 1 st each end every 4th row' is that shaping up to that count; 'work in st st for 5 cm,
+ * increasing 1 st each end every 4th row' lies in those rows.
+ */
+function joinStretch(said: Said[], shape: Shape, before: Statement, word: Token | undefined): boolean {
+  const last = shape.beats.at(-1);
+  if (said.length < 2 || before.is !== 'even' || said.at(-2)?.statement !== before || last === undefined)
+    return false;
+  const { until, ...even } = before;
+  if (until?.is === 'count' && !ends(last) && last.every > 1) {
+    const beats = [...shape.beats.slice(0, -1), { ...last, toCount: until.stitches }];
+    const [first, second] = said.splice(-2, 2) as [Said, Said];
+    if (even.fabric) said.push({ ...first, statement: even });
+    said.push({ ...second, statement: { ...shape, beats } });
+    return true;
+  }
+  if (until === undefined || until.is === 'rows' || until.is === 'count' || until.is === 'rows in all')
+    return false;
+  if (!isWord(word, 'increasing', 'decreasing')) return false;
+  const within = ends(last) ? shape.beats : [...shape.beats.slice(0, -1), { ...last, until }];
+  const [shaped] = said.splice(-1, 1) as [Said];
+  const { line, column } = shaped;
+  said.push({ statement: { is: 'at the same time' }, line, column, within: true });
+  said.push({ ...shaped, statement: { ...shape, beats: within } });
   return true;
 }
 

@@ -95,9 +95,9 @@ Dec row (RS): K2, ssk, k to last 4 sts, k2tog, k2.
 Work 3 rows in st st.
   > 38 Piece/body 2 WS purl · RS knit · WS purl
 Rep dec row every 4th row 2 times more.
-  > 38→34 Piece/body 5 RS knit · WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (36) · WS purl · RS knit · WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (34)
+  > 38→34 Piece/body 5 RS k2, ssk, knit to last 4 sts, k2tog, k2 (36) · WS purl · RS knit · WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (34)
 Rep dec row every other row a total of 3 times.
-  > 34→30 Piece/body 12 WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (32) · WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (30)
+  > 34→30 Piece/body 10 WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (32) · WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (30)
 Rep inc row every other row 3 times.
   > 30
   > ✗ row not known @6:1 rowName inc
@@ -105,9 +105,9 @@ Rep row 7 every other row 3 times.
   > 30
   > ✗ row not known @7:1 rowName 7
 Rep last dec row every RS row 2 times.
-  > 30→26 Piece/body 16 WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (28) · WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (26)
+  > 30→26 Piece/body 14 WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (28) · WS purl · RS k2, ssk, knit to last 4 sts, k2tog, k2 (26)
   > = Piece, other, 1 to make, lines 2 3 4 5 8
-  > =   body from {castOn 40}, RS: 19 stocking 4 mm; hold
+  > =   body from {castOn 40}, RS: 17 stocking 4 mm; hold
 
 ### nothing that could be worked again
 Cast on 20 sts.

@@ -20,6 +20,21 @@ describe('a shaping in prose, on a back of 60 sts,', () => {
       Dec 1 st at each end of every alt row until 6 sts have been {decreased|decd}. → 5 rows: 1 both 58, 3 both 56, 5 both 54
       Inc 1 st at each end of next and every foll 4th row until 8 sts have been {increased|added}. → 13 rows: 1 both 62, 5 both 64, 9 both 66, 13 both 68
       Inc 1 st at end of every RS row until 3 {sts have been increased|incs have been worked|increases are made}. → 5 rows: 1 end 61, 3 end 62, 5 end 63
+      Dec 1 st {each end|at each end} every alt row {(3 times)|(3 times in all)}. → 5 rows: 1 both 58, 3 both 56, 5 both 54
+      K2tog each end every alt row (3 times). → 5 rows: 1 both 58, 3 both 56, 5 both 54
+      Bind off 2 sts each end (2 times). → 4 rows: 1 beg 58, 2 beg 56, 3 beg 54, 4 beg 52
+      Bind off 3 sts at beg of next 2 rows {at underarm|at underarms|for the armholes}, then dec 1 st at each end of next 2 rows. → 4 rows: 1 beg 57, 2 beg 54, 3 both 52, 4 both 50
+      Inc 1 st at each end of next row. Work 3 rows. {Continue to increase|Increase} in this {manner|way} on every 4th row until 66 sts. → 9 rows: 1 both 62, 5 both 64, 9 both 66
+      Inc 1 st at each end of 5th row and 9th row. → 9 rows: 5 both 62, 9 both 64
+      Work 4 rows, dec 1 st at each end of 1st and 3rd rows. → 4 rows: 1 both 58, 3 both 56
+      Work 4 rows, dec 1 st at each end of next row. → 5 rows: 5 both 58
+      Work until there are 64 sts, inc 1 st each end every 4th row. → 7 rows: 3 both 62, 7 both 64
+      Work in st st until there are 64 sts on the needle, increasing 1 st at each end of every 4th row. → 7 rows: 3 both 62, 7 both 64
+      Inc at each end of row every 4th row 2 times. → 7 rows: 3 both 62, 7 both 64
+      Dec 1 st at each end of every alt row until {54 remain|there are 54|54 are left}. → 5 rows: 1 both 58, 3 both 56, 5 both 54
+      Inc into first and last st {on|of} next row. → 1 rows: 1 both 62
+      Proceed to shape top by casting off 3 sts at beg of next 2 rows. → 2 rows: 1 beg 57, 2 beg 54
+      Dec 1 st, each end, every alt row 3 times. → 5 rows: 1 both 58, 3 both 56, 5 both 54
       Bind off 3 sts {at each|each} armhole edge. → 2 rows: 1 beg 57, 2 beg 54
     `),
   )('is worked as it is said: $line', expectCounts('Back\nCast on 60 sts.\nKnit 4 rows.'));
@@ -43,6 +58,8 @@ describe('a shaping in prose, on a left front of 30 sts,', () => {
       Dec at neck edge 1 st every other row 3 times. → 5 rows: 1 end 29, 3 end 28, 5 end 27
       Dec 1 st at {neck edge and armhole edge|both neck and armhole edges|armhole and neck edges|front edge and at side edge} on next 3 rows. → 3 rows: 1 both 28, 2 both 26, 3 both 24
       Dec 1 st at neck edge and 1 st at armhole edge {on next 3 rows|every row 3 times}. → 3 rows: 1 both 28, 2 both 26, 3 both 24
+      Bind off 7 sts at beg of next row at {armhole edge|the armhole edge|underarm}, then 2 sts at same edge on foll alt row. → 3 rows: 1 beg 23, 3 beg 21
+      Bind off 7 sts at beg of next row at {neck edge|the front edge}. → 2 rows: 2 beg 23
       Bind off 7 sts at beg of armhole edge 3 times. → 5 rows: 1 beg 23, 3 beg 16, 5 beg 9
     `),
   )('is worked as it is said: $line', expectCounts('Left front\nCast on 30 sts.\nKnit 4 rows.'));
@@ -54,5 +71,19 @@ describe('a shaping in prose, on a left front of 30 sts,', () => {
   )(
     'is not read where it does not say enough: $line',
     expectCounts('Left front\nCast on 30 sts.\nKnit 4 rows.'),
+  );
+});
+
+describe('a shaping within a stretch, on a back of 60 sts in 40 rows to 10 cm,', () => {
+  it.each(
+    table(`
+      Work in st st {for 5 cm|until work measures 6 cm}, increasing 1 st each end every 4th row. → 20 rows: 3 both 62, 7 both 64, 11 both 66, 15 both 68, 19 both 70
+      Work in st st {for 5 cm|until work measures 6 cm}, increasing 1 st each end every 4th row 3 times. → 20 rows: 3 both 62, 7 both 64, 11 both 66
+      Work even for 5 cm, then {inc|increase} 1 st each end every 4th row 2 times. → 27 rows: 23 both 62, 27 both 64
+      Work even until work measures 6 cm, dec 1 st each end of next 2 rows. → 22 rows: 21 both 58, 22 both 56
+    `),
+  )(
+    'is worked as it is said: $line',
+    expectCounts('Gauge: 20 sts and 40 rows = 10 cm\nBack\nCast on 60 sts.\nWork 4 rows in st st.'),
   );
 });

@@ -295,19 +295,17 @@ Cast off.
 Cast on 20 sts.
   > →20
 Dec 1 st at each end of next row (twice).
-  > own words 20 asks the count Piece/body 1 RS work in pattern 'Dec 1 st at each end of next row (twice)'
-  > ✗ stitch or repeat expected @2:35 column 35
+  > 20→16 Piece/body 1 RS dec, knit to last 2 sts, dec (18) · WS dec, purl to last 2 sts, dec (16)
 Row 1: K2, (p1, k1) (twice), k to end.
-  > own words 20 asks the count Piece/body 2 WS work in pattern 'Row 1: K2, (p1, k1) (twice), k to end'
+  > own words 16 asks the count Piece/body 3 RS work in pattern 'Row 1: K2, (p1, k1) (twice), k to end'
   > ✗ stitch or repeat expected @3:22 column 22
 Dec 1 st at each end of every row (3 times).
-  > own words 20 asks the count Piece/body 3 RS work in pattern 'Dec 1 st at each end of every row (3 times)'
-  > ✗ stitch or repeat expected @4:36 column 36
+  > 16→10 Piece/body 4 WS dec, work in pattern to last 2 sts, dec (14) · RS dec, work in pattern to last 2 sts, dec (12) · WS dec, work in pattern to last 2 sts, dec (10)
 Row 3 (worked 3 times): Knit.
-  > own words 20 asks the count Piece/body 4 WS work in pattern 'Row 3 (worked 3 times): Knit'
+  > own words 10 asks the count Piece/body 7 RS work in pattern 'Row 3 (worked 3 times): Knit'
   > ✗ stitch or repeat expected @5:8 column 8
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 20}, RS: 1 stocking 4 mm (own words 1); 3 pattern in stocking 4 mm (own words 1 2 3); hold
+  > =   body from {castOn 20}, RS: 3 stocking 4 mm (own words 3); 4 pattern in stocking 4 mm (own words 4); hold
 
 ### brackets that say it again are
 Cast on 20 sts.

@@ -13,7 +13,7 @@ import {
   takes,
   took,
 } from '../../../row/read/cursor.ts';
-import { readTimes } from '../../../row/read/goal.ts';
+import { readTimes, type Times } from '../../../row/read/goal.ts';
 import type { Beat } from '../how-far.ts';
 import { readLength } from './measure.ts';
 import { readRowKind } from './row-kind.ts';
@@ -45,7 +45,7 @@ export function readBeats(c: Cursor, before: readonly Beat[] = []): Beat[] {
       return readBeat(c, beats.length > 0);
     });
     if (beat === undefined) break;
-    beats.push(before.length > 0 ? beat : joinNext(beats, beat, c, start));
+    beats.push(before.length > 0 ? beat : joinNumbered(beats, joinNext(beats, beat, c, start)));
   }
   return beats;
 }
@@ -64,6 +64,16 @@ function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number):
     return beat;
   const rowSaid = isWord(c.tokens[start - 1], 'row', 'rows');
   return rowSaid && !beat.total ? beat : { ...beat, times: Math.max(0, beat.times - 1) };
+}
+
+/** '5th row and 9th row': each is counted from here. */
+function joinNumbered(beats: readonly Beat[], beat: Beat): Beat {
+  const numbered = (one: Beat) => one.times === 1 && one.first === one.every && !one.side;
+  if (!numbered(beat) || beats.length === 0 || (beats[0]?.every ?? 1) === 1) return beat;
+  if (!beats.every((one, i) => numbered(one) || (i > 0 && one.times === 1 && one.first === undefined)))
+    return beat;
+  const rows = beats.reduce((sum, { every }) => sum + every, 0);
+  return beat.every > rows ? { every: beat.every - rows, times: 1 } : beat;
 }
 
 /** 'on 5th, 11th and 17th rows', each counted from here. */
@@ -170,6 +180,8 @@ const readOrdinal = (c: Cursor): Beat | undefined =>
     const named = attempt(c, () => (takes(c, 'row') ? takeNumber(c) : undefined));
     if (named !== undefined) return { first: named, every: named, times: 1 };
     const foll = takes(c, 'foll');
+    if (!foll && takes(c, 'first'))
+      return takeAnyPhrase(c, ROWS) ? { first: 1, every: 1, times: 1 } : undefined;
     const kind = readRowKind(c);
     if (kind && !kind.side) {
       if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and|foll|then')) {
@@ -210,13 +222,19 @@ const readRowsOfKind = (c: Cursor): Beat | undefined =>
     }
   });
 
+/** '5 times', ', 5 times', '(5 times)' behind what is done. */
+export const readTimesBehind = (c: Cursor): Times | undefined =>
+  attempt(c, () => {
+    const open = takes(c, '(');
+    if (!open) takes(c, ',', '-');
+    const times = readTimes(c);
+    return times && open && !takes(c, ')') ? undefined : times;
+  });
+
 /** '… 8 times', '… to 60 sts', '… until armhole measures 10 cm', '… once'. */
 function readBeatEnd(c: Cursor, beat: Beat): Beat {
   takes(c, 'thereafter');
-  const times = attempt(c, () => {
-    takes(c, ',', '-');
-    return readTimes(c);
-  });
+  const times = readTimesBehind(c);
   if (times) {
     const single = beat.times;
     const read: Beat = {

@@ -15,7 +15,7 @@ const ARM_EDGES = ['armhole', 'arm', 'side', 'seam', 'underarm', 'raglan', 'slee
 export const readEdge = (c: Cursor): EdgeName | undefined => attempt(c, () => edgeAfterAt(c));
 
 function edgeAfterAt(c: Cursor): EdgeName | undefined {
-  takes(c, 'in');
+  takes(c, 'in', 'into');
   takes(c, 'from', 'at', 'on', 'along', 'inside', 'of', 'within');
   takes(c, 'the', 'a');
   // 'inc in first and last st of every 6th row'
@@ -112,7 +112,7 @@ export function readEdgeOf(c: Cursor): EdgeName | undefined {
   if (!takeAnyPhrase(c, 'of the? needle'))
     attempt(
       c,
-      () => takeAnyPhrase(c, 'of the? work|piece') && sees(c, 'every', 'on', 'in', 'next', 'each', 'of'),
+      () => takeAnyPhrase(c, 'of the? work|piece|row') && sees(c, 'every', 'on', 'in', 'next', 'each', 'of'),
     );
   takes(c, 'only');
   return edge;

@@ -132,7 +132,9 @@ const readCountEnd = (c: Cursor): Until | undefined =>
     takes(c, 'only');
     takes(c, 'a');
     takePhrase(c, 'total of');
+    const there = took(c, 'are', 'have');
     const n = takeNumber(c);
+    if (n !== undefined && takeLeft(c, there)) return { is: 'count', stitches: n };
     if (n !== undefined && !seesEnding(c) && takePhrase(c, 'st|sts')) {
       // '6 sts have been decreased' are none on the needle
       if (sees(c, 'have', 'has') || seesPhrase(c, 'are increased|decreased|added')) return undefined;
@@ -157,6 +159,13 @@ const readCountEnd = (c: Cursor): Until | undefined =>
         return { is: 'rows in all', n: 2 * n, from: 'start' };
       }
     }
+  });
+
+/** 'until 54 remain', 'until there are 54': stitches, though nobody says so. */
+const takeLeft = (c: Cursor, there: boolean): boolean =>
+  attempt(c, () => {
+    const left = takeAnyPhrase(c, 'are? left', 'remain|rem');
+    return (left || there) && (c.at >= c.end || sees(c, '.', ',', ';'));
   });
 
 const readMeasured = (c: Cursor): Until | undefined =>
