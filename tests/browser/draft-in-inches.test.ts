@@ -1,6 +1,7 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { inTheBox, liesInTheBox } from './backed-up.ts';
+import { walkedOn } from './drive.ts';
 import { hostAndPhone } from './host-and-phone.ts';
 import { foldsMade, unfold } from './unfolded.ts';
 
@@ -29,6 +30,39 @@ async function measureIn(page: Page, units: 'Centimetres' | 'Inches'): Promise<v
   await page.getByText(units, { exact: true }).tap();
   await expect.poll(() => page.getByRole('radio', { name: units }).isChecked()).toBe(true);
 }
+
+/** Choices of a field that are longer than the room that it has for the chosen one. */
+const cutIn = (field: Locator) =>
+  field.evaluate((select: HTMLSelectElement) => {
+    const { font, letterSpacing, paddingInlineStart, paddingInlineEnd } = getComputedStyle(select);
+    const room = select.clientWidth - parseFloat(paddingInlineStart) - parseFloat(paddingInlineEnd);
+    const text = Object.assign(document.createElement('span'), {
+      style: 'position: fixed; white-space: pre',
+    });
+    Object.assign(text.style, { font, letterSpacing });
+    document.body.append(text);
+    const wide = [...select.options].map(({ label }) => {
+      text.textContent = label;
+      return { label, width: text.getBoundingClientRect().width };
+    });
+    text.remove();
+    return wide.filter(({ width }) => width > room).map(({ label }) => label);
+  });
+
+describe('needles by their US numbers', () => {
+  it.each(walkedOn('common'))(
+    'stand whole in the field of a swatch on the %s phone, from US 5/0 to US 50, the millimetres with them',
+    async (size) => {
+      const { page } = await at.open({ size });
+      await openDraft(page);
+      const needle = page.getByLabel('Needle', { exact: true }).first();
+      const sizes = await needle.locator('option').allTextContents();
+      expect(sizes[0]).toBe('US\u00a05/0 (1\u00a0mm)');
+      expect(sizes.at(-1)).toBe('US\u00a050 (25\u00a0mm)');
+      expect(await cutIn(needle)).toEqual([]);
+    },
+  );
+});
 
 describe('a design in inches', () => {
   it('has every length that is worked out in the eighths of a tape, what she typed as she typed it, and is stored as it was when units are changed', async () => {

@@ -19,6 +19,15 @@ export function startLater(): void {
   for (const part of [import('../../store/box/frame-factory.ts'), import('../../store/beside/beside.ts')])
     part.catch(() => undefined);
   void clearAside();
+  void rememberGarments();
+}
+
+/** A browser that is killed soon after the first garment forgets what was kept beside the box: then nobody would miss them. */
+async function rememberGarments(): Promise<void> {
+  const { door, sentinel } = (await store()).box;
+  if (sentinel.read().garments > 0) return;
+  const there = await door.read(['summaries'], (tx) => tx.objectStore('summaries').count());
+  if (there.ok && there.value > 0) sentinel.change(() => ({ garments: there.value }));
 }
 
 /** What a backup that was cut off while it was read in has left behind; nobody sees it. */

@@ -1,9 +1,12 @@
+import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openedFiles } from '../../../src/app/backup/opened-files.ts';
 import { startLater } from '../../../src/app/start/later.ts';
-import { store } from '../../../src/app/store.ts';
+import { forgetStore, giveStore, store } from '../../../src/app/store.ts';
 import { ASIDE } from '../../../src/store/backup/own-settings.ts';
-import { given } from '../../store/scenario.ts';
+import { openStore } from '../../../src/store/store.ts';
+import { memoryKeep } from '../../store/beside/memory-keep.ts';
+import { given, scarf } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';
 
 /** What the app listens for once it stands, on a page of its own. */
@@ -82,6 +85,28 @@ describe('the app that stands', () => {
     page('?text=%23%2Fopen%2F%3F');
     startLater();
     expect(address).toBe('https://ridgeline.test/app/');
+  });
+
+  it('knows again of garments that the device forgot of, so that they are missed where the box vanishes', async () => {
+    const factory = new IDBFactory();
+    const keep = memoryKeep();
+    const options = { factory: () => factory, keep, spareFactory: async () => undefined };
+    const first = given(await openStore(options));
+    const { garment, plans } = scarf();
+    given(await first.saveGarment(garment, plans));
+    first.close();
+    keep.removeItem('ridgeline.sentinel');
+
+    const open = given(await openStore(options));
+    forgetStore();
+    giveStore(open);
+    page('');
+    startLater();
+    await vi.waitFor(() => expect(open.box.sentinel.read().garments).toBe(1));
+    open.close();
+    const emptied = given(await openStore({ ...options, factory: () => new IDBFactory() }));
+    expect(emptied.missing()?.garments).toBe(1);
+    emptied.close();
   });
 
   it('clears what a backup that was cut off has left behind', async () => {
