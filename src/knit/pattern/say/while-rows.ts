@@ -2,7 +2,7 @@ import { endsOrdinal, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { spreadOver } from '../../row/read/row.ts';
-import type { Beat } from './how-far.ts';
+import type { Beat, EdgeName } from './how-far.ts';
 import type { Said, Statement } from './statement.ts';
 
 type Shape = Extract<Statement, { is: 'shape' }>;
@@ -18,6 +18,7 @@ export function joinRows(said: Said[], tokens: readonly Token[], at: number): bo
   const beside = said.at(-2)?.statement.is === 'at the same time';
   const before = said.at(beside ? -3 : -2)?.statement;
   if (shape?.statement.is !== 'shape' || before === undefined) return true;
+  if (isWord(tokens[at - 1], 'and') && joinEdges(said, shape.statement)) return true;
   const joint = isWord(tokens[at - 1], 'then')
     ? undefined
     : joinStretch(said, shape.statement, before, tokens[at]);
@@ -50,6 +51,36 @@ export function joinRows(said: Said[], tokens: readonly Token[], at: number): bo
   );
   return true;
 }
+
+/**
+ * 'Dec 1 st at armhole edge on next 3 rows and 1 st at neck edge on every 4th row 4 times': both go on at once; the one that
+ * takes longer has the rows, and the other lies beside it.
+ */
+function joinEdges(said: Said[], shape: Shape): boolean {
+  const [first, second] = said.slice(-2) as [Said, Said];
+  const before = first.statement;
+  if (before.is !== 'shape' || !isOtherEdge(before.edge, shape.edge)) return false;
+  const closed = [before, shape].map(
+    ({ beats }) => beats.length > 0 && beats.every(({ times }) => times !== undefined),
+  );
+  const [one, other] = closed;
+  if (!one && !other) return false;
+  const swapped = one === true && (other !== true || rowsOf(shape.beats) > rowsOf(before.beats));
+  const [main, beside] = swapped ? [second, first] : [first, second];
+  const stated = second.stated === undefined ? {} : { stated: second.stated };
+  const { line, column } = beside;
+  said.splice(
+    -2,
+    2,
+    { ...main, ...stated },
+    { statement: { is: 'at the same time' }, line, column, within: true },
+    { statement: beside.statement, line, column },
+  );
+  return true;
+}
+
+const isOtherEdge = (one: EdgeName, other: EdgeName): boolean =>
+  (one === 'neck' && other === 'armhole') || (one === 'armhole' && other === 'neck');
 
 /** 'of 1st and 3rd rows' are rows of those before; 'of next row' is the one behind them. */
 function isNumbered(tokens: readonly Token[], at: number): boolean {

@@ -29,7 +29,7 @@ describe('shape, in all its wordings,', () => {
       Dec 1 st at neck edge every other row {until 17 sts remain|, until 17 sts remain|to 17 sts} → shape: change -1, edge neck, beats [{every 2, toCount 17}]
       Dec 1 st at neck edge every other row until piece measures 10 cm → shape: change -1, edge neck, beats [{every 2, until {length, mm 100, from start}}]
       Dec 1 st at each end of next 3 rows, until 17 sts remain → shape: change -1, edge both, beats [{first 1, every 1, times 3, toCount 17}]
-      Dec 1 st at armhole edge every other row 5 times and 1 st at neck edge every 4th row 3 times → shape: change -1, edge armhole, beats [{every 2, counted, times 5}] | @54 shape: change -1, edge neck, beats [{every 4, counted, times 3}]
+      Dec 1 st at armhole edge every other row 5 times and 1 st at neck edge every 4th row 3 times → @54 shape: change -1, edge neck, beats [{every 4, counted, times 3}] | at the same time | shape: change -1, edge armhole, beats [{every 2, counted, times 5}]
       Inc 1 st at armhole edge every row, 2 sts at neck edge every 4th row 3 times → shape: change 1, edge armhole, beats [{first 1, every 1}] | @37 shape: change 2, edge neck, beats [{every 4, counted, times 3}]
       Dec 1 st at neck edge every 4th row, until 17 sts remain → shape: change -1, edge neck, beats [{every 4, toCount 17}]
       On next row and every 4th row dec 1 st at each end 5 times → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 4, times 5, counted}]
