@@ -154,6 +154,20 @@ describe('the lengths of a row', () => {
     }
   });
 
+  it('are scrolled to in large letters, below the rows ahead and no wider than the screen', async () => {
+    await toRow(60);
+    await look(germanLarge);
+    const [ladder] = await boxes('.ahead .ladder');
+    const told = await boxes('.lengths > div');
+    expect(told.length).toBe(3);
+    for (const { top, bottom, left, right } of told) {
+      expect(bottom - top).toBeGreaterThan(20);
+      expect(top).toBeGreaterThan(ladder?.top ?? 1e4);
+      expect(left).toBeGreaterThanOrEqual(0);
+      expect(right).toBeLessThanOrEqual(390);
+    }
+  });
+
   it('are whole above the foot where two ways are to be chosen from', async () => {
     await toRow(60);
     await come('two ways');

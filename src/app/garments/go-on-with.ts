@@ -1,15 +1,11 @@
 import type { GarmentId, MakeKey } from '../../progress/log.ts';
-import type { GarmentRecord, PlaceRecord } from '../../store/records.ts';
+import type { PlaceRecord } from '../../store/records.ts';
 import type { Store } from '../../store/store.ts';
 import { readOr } from '../store.ts';
 
-/** The ends are woven in last: with them nothing of a garment is left to do (common practice, no published source). */
-export const isMadeUp = ({ ticked }: Pick<GarmentRecord, 'ticked'>): boolean =>
-  ticked?.includes('ends') ?? false;
-
 /**
  * The make to go on with: the one knitted last, unless all of its garment is done, pieces and making up; then that of the
- * garment knitted before it. Undefined where no other garment has been begun: what is finished then stands as finished.
+ * garment knitted before it. Undefined where all that were begun are finished: they lie on their shelf and nothing is in hand.
  * @param places those of all garments, garment by garment
  */
 export async function goOnWith(
@@ -21,12 +17,12 @@ export async function goOnWith(
     .sort((a, b) => (b.last?.touched ?? 0) - (a.last?.touched ?? 0));
   for (const { own, last } of begun) {
     if (!last?.touched) return undefined;
-    if (own.some(({ rows, total }) => rows < total) || !(await isDone(open, last.garment))) return last.id;
+    if (own.some(({ rows, total }) => rows < total) || !(await isMadeUp(open, last.garment))) return last.id;
   }
   return undefined;
 }
 
-async function isDone(open: Pick<Store, 'garment'>, id: GarmentId): Promise<boolean> {
-  const garment = readOr(await open.garment(id));
-  return garment !== undefined && isMadeUp(garment);
+/** The ends are woven in last: with them nothing is left to do (common practice, no published source). */
+async function isMadeUp(open: Pick<Store, 'garment'>, id: GarmentId): Promise<boolean> {
+  return readOr(await open.garment(id))?.ticked?.includes('ends') ?? false;
 }

@@ -26,39 +26,37 @@ export async function openBasket(): Promise<void> {
   const top = await open.inHand();
   // with rows left it is in hand, whatever else there is
   const isOpen = top.ok && top.value.place.rows < top.value.place.total;
-  if (isOpen || isNone(top)) showTop(top);
+  if (isOpen) showTop(top.value);
+  else if (isNone(top)) lastKnitted.value = null;
   const list = readOr(await open.list());
   if (list === undefined) return;
   const places = await Promise.all(list.map((garment) => open.placesOf(garment.id)));
   const read = places.map(readOr);
-  if (top.ok && !isOpen) showTop(await inHandOf(open, top, read));
+  if (top.ok && !isOpen) showTop(await stillInHand(open, top.value, read));
   if (read.every((found) => found !== undefined)) basket.value = basketOf(list, read);
   // what was read after it hides no fault
   const failed = [top, ...places].find((one) => !one.ok && !isNone(one));
   if (failed) readOr<unknown>(failed);
 }
 
-function showTop(top: Result<Read>): void {
-  if (!top.ok) {
-    lastKnitted.value = null;
-    return;
-  }
-  const { place, plan, garment } = top.value;
-  lastKnitted.value = { make: place.id, part: plan.plan, place, garment };
+function showTop(top: Read | undefined): void {
+  const shown = top && { make: top.place.id, part: top.plan.plan, place: top.place, garment: top.garment };
+  lastKnitted.value = shown ?? null;
 }
 
-/** Of the last part that was knitted nothing is left; where nothing is left of its garment either, another one is in hand. */
-async function inHandOf(
+/** Nothing is left of the last part that was knitted; where its whole garment is finished, another one is in hand, or none. */
+async function stillInHand(
   open: Store,
-  top: Result<Read>,
+  top: Read,
   places: readonly (readonly PlaceRecord[] | undefined)[],
-): Promise<Result<Read>> {
+): Promise<Read | undefined> {
   const key = await goOnWith(
     open,
     places.filter((own) => own !== undefined),
   );
-  const other = top.ok && key !== undefined && key !== top.value.place.id ? await open.inHand(key) : top;
-  return other.ok ? other : top;
+  if (key === undefined || key === top.place.id) return key && top;
+  const other = await open.inHand(key);
+  return other.ok ? other.value : top;
 }
 
 const isNone = (found: Result<unknown>): boolean => !found.ok && found.faults[0]?.code === 'no-such-make';

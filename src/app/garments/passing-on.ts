@@ -1,5 +1,5 @@
 import type { Result } from '../../knit/fault.ts';
-import type { Garment } from '../../knit/piece/garment.ts';
+import { type Garment, yarnForAnother } from '../../knit/piece/garment.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { garmentToLink, type PassedOn } from '../../store/share/link.ts';
 import { partsOfLink } from '../../store/share/link-parts.ts';
@@ -48,10 +48,8 @@ const withoutPeople = (set: SizeSet): SizeSet => {
   return { ...set, people: [], adjusted: set.adjusted.filter(({ size }) => !size || !whose.includes(size)) };
 };
 
-/** How many balls she has, and of which dye lot, is nothing to another knitter. */
 function forAnother({ yarns, ...garment }: Garment): Garment {
-  if (yarns === undefined) return garment;
-  return { ...garment, yarns: yarns.map(({ balls: _balls, dyeLot: _lot, ...yarn }) => yarn) };
+  return yarns === undefined ? garment : { ...garment, yarns: yarns.map(yarnForAnother) };
 }
 
 /**

@@ -50,3 +50,6 @@ export interface Yarn {
   /** strands held together; 1 unless said */
   readonly strands?: number;
 }
+
+/** How many balls she has, and of which dye lot, is nothing to another garment. */
+export const yarnForAnother = ({ balls: _balls, dyeLot: _lot, ...yarn }: Yarn): Yarn => yarn;

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { type Editor, openEditor, throwAway } from '../../app/drafts/editor/editor.ts';
 import type { Elsewhere, FieldName } from '../../app/drafts/editor/onto-stored.ts';
 import { hrefTo } from '../../app/routes.ts';
+import type { LostStripes } from '../../knit/yarn/stripes-again.ts';
 import type { GarmentId } from '../../progress/log.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -13,7 +14,12 @@ import { saysAgo } from '../../words/time.ts';
 
 /** What the last saving had to leave out. */
 export const savedWithout = signal<
-  | { readonly garment: GarmentId; readonly names: readonly string[]; readonly elsewhere: Elsewhere }
+  | {
+      readonly garment: GarmentId;
+      readonly names: readonly string[];
+      readonly elsewhere: Elsewhere;
+      readonly lost: readonly LostStripes[];
+    }
   | undefined
 >(undefined);
 
@@ -30,6 +36,9 @@ export function SavedNotice() {
       }
     >
       {saved.names.length > 0 && <p>{say('editor.waitingPieces', { pieces: saysList(saved.names) })}</p>}
+      {saved.lost.map((one) => (
+        <p key={`${one.piece} ${one.row}`}>{say('editor.stripesLost', { ...one })}</p>
+      ))}
       {saysElsewhere(saved.elsewhere).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}

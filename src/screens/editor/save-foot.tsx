@@ -45,9 +45,9 @@ export function SaveFoot({
       return;
     }
     showBlanks.value = false;
-    const { garment, waiting, elsewhere = nothingElsewhere } = saved.value;
-    const isTold = waiting.length > 0 || elsewhere !== nothingElsewhere;
-    savedWithout.value = isTold ? { garment, names: waiting, elsewhere } : undefined;
+    const { garment, waiting, elsewhere = nothingElsewhere, lost = [] } = saved.value;
+    const isTold = waiting.length + lost.length > 0 || elsewhere !== nothingElsewhere;
+    savedWithout.value = isTold ? { garment, names: waiting, elsewhere, lost } : undefined;
     goInstead(hrefTo(isTold ? 'editGarment' : 'garment', { garment }));
   };
   const faults = piece ? checkOf(piece.form).faults : [];

@@ -5,6 +5,7 @@ import { readOptionsOf, wholeText } from '../../app/drafts/pattern/read-garment.
 import { readAgain } from '../../app/drafts/pattern/reader.ts';
 import { asPassedOn } from '../../app/garments/as-made.ts';
 import type { GarmentView } from '../../app/state.ts';
+import { isStriped } from '../../knit/yarn/stripes.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { say } from '../../words/say.ts';
 import { AnotherSheet } from './another-sheet.tsx';
@@ -19,8 +20,7 @@ interface Way {
 /** Another in another size, of a garment that has no design to be drafted anew: from its numbers, or from its text. */
 export function AnotherLike({ view }: { readonly view: GarmentView }) {
   const [way, setWay] = useState<Way>();
-  const { stripes, restriped } = view.garment;
-  const isStriped = Boolean(stripes?.length || restriped?.length);
+  const isOver = Boolean(view.garment.yarns?.length) || isStriped(view.garment);
   return (
     <AnotherSheet
       open={way !== undefined}
@@ -34,7 +34,7 @@ export function AnotherLike({ view }: { readonly view: GarmentView }) {
       text={say('record.likeOtherText')}
     >
       <p>{way?.help}</p>
-      {isStriped && <p>{say('record.likeStripes')}</p>}
+      {isOver && <p>{say(way?.screen === 'read' ? 'record.likeYarnNot' : 'record.likeYarn')}</p>}
       <p>{say('record.likeStays')}</p>
     </AnotherSheet>
   );

@@ -1,6 +1,5 @@
 import { useEffect } from 'preact/hooks';
 import { drawings } from '../../app/garments/drawings.ts';
-import { isMadeUp } from '../../app/garments/go-on-with.ts';
 import { openDrawing } from '../../app/garments/open-garments.ts';
 import { nextMake } from '../../app/in-hand/next-make.ts';
 import { hrefTo } from '../../app/routes.ts';
@@ -60,8 +59,6 @@ export function RowInHand({ now }: { readonly now: InHand }) {
 /** What is done is not knitted on: the next of the garment, or its making up. */
 function Next({ view, now: { place } }: { readonly view: GarmentView; readonly now: InHand }) {
   const next = nextMake(view, place);
-  // woven in: nothing is left to do
-  if (!next && isMadeUp(view.garment)) return null;
   const what = next && saysMake(next.piece, next.part, next.place.make, next.recipe);
   const href = next ? hrefToMake(next.place.id) : hrefTo('makingUp', { garment: place.garment });
   return (

@@ -88,6 +88,8 @@ export const words: Translation<typeof english> = {
   takenOver: 'Inzwischen in einem anderen Fenster geändert und übernommen: {what}.',
   bothChanged: 'Auch in einem anderen Fenster geändert: {what}. Es gilt, was du hier eingegeben hast.',
   fieldNeedle: 'Nadel',
+  stripesLost:
+    'Seine Streifen ab Reihe {row} von {piece} werden nicht übernommen: In diesem Abschnitt gibt es keine solche Reihe mehr.',
   waitingPieces: 'Gespeichert ohne {pieces}: noch nicht fertig. Der Entwurf behält es.',
   saveFailed: 'Es konnte nicht gespeichert werden: {reason}',
   showFault: 'Stelle zeigen',

@@ -34,7 +34,9 @@ export const words: Translation<typeof english> = {
     'Ein neues Stück beginnt mit seinen Teilen, wie sie sind. Keine Regel sagt, wie sie wachsen: Ändere Maschen und Reihen jedes Teils für die Größe, die du willst, und gleich, wo zwei zusammengenäht werden.',
   likeText:
     'Der Text, aus dem es übernommen wurde, wird wieder geöffnet: Wähle dort eine andere seiner Größen.',
-  likeStripes: 'Seine Streifen werden nicht übernommen, sondern neu gelegt.',
+  likeYarn:
+    'Seine Garne gehen mit, ohne das, was du davon hast, und seine Streifen auch: gleich viele Reihen jeder Farbe, von denselben Abschnitten an.',
+  likeYarnNot: 'Seine Garne und Streifen werden nicht übernommen: Trag sie neu ein.',
   likeStays: 'Dieses Stück bleibt, wie es ist.',
   likeBegin: 'Anfangen',
   likeOther: 'Ein anderes ist angefangen',

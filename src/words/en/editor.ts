@@ -86,6 +86,8 @@ export const words = {
   takenOver: 'Changed in another window meanwhile, and taken over: {what}.',
   bothChanged: 'Changed in another window too: {what}. What you typed here holds.',
   fieldNeedle: 'needle',
+  stripesLost:
+    'Its stripes from row {row} of {piece} on are not taken over: there is no such row in that section now.',
   waitingPieces: 'Saved without {pieces}: not ready yet. The draft keeps it.',
   saveFailed: 'It could not be saved: {reason}',
   showFault: 'Show where',

@@ -30,7 +30,9 @@ export const words = {
   likePieces:
     'A new garment begins with its pieces as they are. No rule says how they grow: change the stitches and rows of each for the size that you want, and alike where two are sewn together.',
   likeText: 'The text that it was copied from is opened again: choose another of its sizes there.',
-  likeStripes: 'Its stripes are not taken over; they are laid anew.',
+  likeYarn:
+    'Its yarns come over without what you have of them, and so do its stripes: as many rows of each colour, from the same sections on.',
+  likeYarnNot: 'Its yarns and stripes are not taken over: enter them anew.',
   likeStays: 'This garment stays as it is.',
   likeBegin: 'Begin it',
   likeOther: 'Another one is begun',

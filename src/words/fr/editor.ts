@@ -93,6 +93,8 @@ export const words: Translation<typeof english> = {
   takenOver: 'Modifié entre-temps dans une autre fenêtre, et repris : {what}.',
   bothChanged: 'Modifié aussi dans une autre fenêtre : {what}. C’est ce que vous avez saisi ici qui vaut.',
   fieldNeedle: 'aiguilles',
+  stripesLost:
+    'Ses rayures à partir du rang {row} de {piece} ne sont pas reprises : cette section n’a plus de tel rang.',
   waitingPieces: 'Enregistré sans {pieces} : pas encore prêt. Le brouillon le garde.',
   saveFailed: 'L’enregistrement n’a pas réussi : {reason}',
   showFault: 'Montrer où',

@@ -33,7 +33,9 @@ export const words: Translation<typeof english> = {
   likePieces:
     'Un nouvel ouvrage commence avec ses pièces telles quelles. Aucune règle ne dit comment elles grandissent : changez les mailles et les rangs de chacune pour la taille voulue, et de même là où deux sont cousues ensemble.',
   likeText: 'Le texte dont il a été repris est rouvert : choisissez-y une autre de ses tailles.',
-  likeStripes: 'Ses rayures ne sont pas reprises ; elles sont à poser à nouveau.',
+  likeYarn:
+    'Ses fils suivent, sans ce que vous en avez, et ses rayures aussi : autant de rangs de chaque couleur, à partir des mêmes sections.',
+  likeYarnNot: 'Ses fils et ses rayures ne sont pas repris : saisissez-les à nouveau.',
   likeStays: 'Cet ouvrage reste tel quel.',
   likeBegin: 'Le commencer',
   likeOther: 'Un autre est commencé',

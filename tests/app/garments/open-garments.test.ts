@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { shelfOf } from '../../../src/app/garments/basket.ts';
 import { changeGarment } from '../../../src/app/garments/change-garment.ts';
 import { drawings } from '../../../src/app/garments/drawings.ts';
 import {
@@ -107,7 +108,7 @@ describe('the workbasket', () => {
     ]);
   });
 
-  it('has no garment in hand that is done to its last end, unless nothing else was begun', async () => {
+  it('has no garment in hand that is done to its last end: the one knitted before it, or none, while it stands as finished', async () => {
     const { store } = await openApp();
     await openMake('sample/back/0/1');
     await finishRow();
@@ -135,7 +136,10 @@ describe('the workbasket', () => {
     expect(await inHandNow()).toBe(garment.id);
     await changeGarment(garment.id, (was) => ({ ...was, ticked: ['ends'] }));
     expect(await deleteGarment('sample' as typeof garment.id)).toBe(true);
-    expect(await inHandNow()).toBe(garment.id);
+    expect(await inHandNow()).toBeUndefined();
+    expect(basket.value?.map((entry) => [entry.garment.id, shelfOf(entry, Date.now())])).toEqual([
+      [garment.id, 'finished'],
+    ]);
   });
 
   it('is never shown as empty because it could not be read', async () => {

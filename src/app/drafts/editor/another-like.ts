@@ -13,11 +13,19 @@ const tidyMm = { cm: [10, 5], in: [25.4, 12.7, 6.35] } as const;
 
 /**
  * A garment that was made by its numbers, begun again under another name with all of its figures, for another size: straight
- * panels as the lengths that they are asked by, any other piece as it is. What she has of the yarn is not taken over.
+ * panels as the lengths that they are asked by, any other piece as it is. Further yarns and stripes come over when it is
+ * saved; what she has of the yarn does not.
  */
 export function formLike(garment: GarmentRecord, name: string): GarmentForm {
   const { pieces, yarn, ...like } = garmentToForm(garment);
-  const form = { ...like, name, pieces: [], yarn: { ...yarn, balls: '', dyeLot: '' } };
+  const { marks: _, ...own } = garment;
+  const form = {
+    ...like,
+    name,
+    pieces: [],
+    yarn: { ...yarn, balls: '', dyeLot: '' },
+    like: { garment: own, ids: {} },
+  };
   const { gauge } = readGarment(form);
   const shape =
     gauge &&
@@ -26,7 +34,9 @@ export function formLike(garment: GarmentRecord, name: string): GarmentForm {
       { gauge, needle: Number(form.needle.replace(',', '.')), tidyMm: tidyMm[speech.value.units] },
     );
   if (shape) return { ...form, shape };
-  return { ...form, pieces: pieces.map((piece) => ({ ...piece, id: newPieceId() })) };
+  const again = pieces.map((piece) => ({ was: piece.id, now: { ...piece, id: newPieceId() } }));
+  const ids = Object.fromEntries(again.map(({ was, now }) => [now.id, was]));
+  return { ...form, pieces: again.map(({ now }) => now), like: { garment: own, ids } };
 }
 
 /** Takes it up as the new garment that is being typed: one is kept, and another that is begun stays unless it shall be replaced. */

@@ -10,6 +10,7 @@ import { recipeToForm } from '../../../knit/piece/form/write-piece.ts';
 import type { Yarn } from '../../../knit/piece/garment.ts';
 import type { PieceId } from '../../../progress/log.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
+import type { Like } from './like.ts';
 
 /** A garment as it is being typed; numbers are the text that stands in the fields. */
 export interface GarmentForm {
@@ -25,6 +26,8 @@ export interface GarmentForm {
   readonly mends?: readonly Edit[];
   /** the straight panels that pieces can be made of, as far as she said them */
   readonly shape?: StraightShape;
+  /** the garment that this one was begun like, for another size */
+  readonly like?: Like;
 }
 
 export interface PieceEntry {
@@ -125,7 +128,7 @@ export function gaugedAs(piece: PieceForm, gauge: GaugeForm): PieceForm {
   return isBlankGauge(gauge) ? rest : { ...rest, gauge };
 }
 
-const sameGauge = (a: GaugeForm, b: GaugeForm): boolean =>
+export const sameGauge = (a: GaugeForm, b: GaugeForm): boolean =>
   a.stitches === b.stitches && a.rows === b.rows && a.fabric === b.fabric && a.needle === b.needle;
 const isBlankGauge = (gauge: GaugeForm): boolean => gauge.stitches.trim() === '' && gauge.rows.trim() === '';
 

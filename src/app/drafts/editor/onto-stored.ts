@@ -13,7 +13,7 @@ export interface Elsewhere {
   readonly both: readonly string[];
 }
 
-export type FieldName = Exclude<keyof GarmentForm, 'pieces' | 'mends' | 'shape'>;
+export type FieldName = Exclude<keyof GarmentForm, 'pieces' | 'mends' | 'shape' | 'like'>;
 
 export const nothingElsewhere: Elsewhere = { fields: [], pieces: [], both: [] };
 

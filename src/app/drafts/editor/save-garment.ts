@@ -1,4 +1,5 @@
 import { fault, ok, type Result, refuse } from '../../../knit/fault.ts';
+import type { LostStripes } from '../../../knit/yarn/stripes-again.ts';
 import type { GarmentId } from '../../../progress/log.ts';
 import type { Rework } from '../../../store/garment/rework.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
@@ -20,6 +21,8 @@ export interface SaveDone {
   readonly waiting: readonly string[];
   /** what another window had changed, as far as she has not been told before */
   readonly elsewhere?: Elsewhere;
+  /** stripes of the garment that it was begun like which have no row in it */
+  readonly lost?: readonly LostStripes[];
 }
 
 interface Written extends SaveDone {
@@ -101,5 +104,11 @@ async function tryToSave(open: Store, at: Editor, now: number): Promise<Result<W
   if (written.value === 'there') return undefined;
   const waiting = form.pieces.filter(({ id }) => saved.waiting.includes(id)).map((entry) => entry.form.name);
   const elsewhere = at.old && old && changedElsewhere(at.history.now, at.old, old);
-  return ok({ garment: at.garment, waiting, form, ...(elsewhere && !isNothing(elsewhere) && { elsewhere }) });
+  return ok({
+    garment: at.garment,
+    waiting,
+    form,
+    ...(elsewhere && !isNothing(elsewhere) && { elsewhere }),
+    ...(saved.lost.length > 0 && { lost: saved.lost }),
+  });
 }

@@ -1,18 +1,23 @@
 import type { PieceForm } from '../../../knit/piece/form/form.ts';
 import { readGauge } from '../../../knit/piece/form/gauge-form.ts';
 import type { Recipe } from '../../../knit/piece/recipe.ts';
+import type { LostStripes } from '../../../knit/yarn/stripes-again.ts';
 import type { GarmentId, PieceId } from '../../../progress/log.ts';
-import type { GarmentRecord, PieceRecord, PlanRecord } from '../../../store/records.ts';
+import type { GarmentFields, GarmentRecord, PieceRecord, PlanRecord } from '../../../store/records.ts';
 import { recordsOf } from '../../garments/plan-records.ts';
 import { checkOf } from './check-of.ts';
 import {
   besideForm,
   type GarmentForm,
   type GarmentRead,
+  garmentToForm,
   type PieceEntry,
   readGarment,
+  sameGauge,
+  type YarnForm,
   yarnToForm,
 } from './garment-form.ts';
+import { begunWith, type StripedLike, stripedLike } from './like.ts';
 import { keptByName, withRole } from './renaming.ts';
 
 export interface SaveWish {
@@ -33,6 +38,8 @@ export interface Saved {
   readonly plans: readonly PlanRecord[];
   /** pieces left as they were (or out, when new), because they have faults */
   readonly waiting: readonly string[];
+  /** stripes of the garment that it was begun like which have no row here */
+  readonly lost: readonly LostStripes[];
 }
 
 /**
@@ -76,12 +83,13 @@ export function toSave(wish: SaveWish): Saved | undefined {
     const entry = entries.get(piece.id);
     return stored && entry ? renamed(stored, entry) : (stored ?? piece);
   };
-  const onto = (was: GarmentRecord | undefined) => {
+  const made = (was: GarmentRecord | undefined): StripedLike => {
     const pieces = all.map((piece) => asKnitted(piece, was));
-    return record(read, pieces, { ...wish, old: was });
+    const garment = record(read, pieces, { ...wish, old: was });
+    return form.like ? stripedLike(garment, form.like, was?.pieces ?? []) : { garment, lost: [] };
   };
-  const garment = onto(old);
-  return { garment, onto, plans, waiting };
+  const onto = (was: GarmentRecord) => made(was).garment;
+  return { ...made(old), onto, plans, waiting };
 }
 
 /** What she did not touch stays as it was stored, to the last blank; what the form does not show stays in any case. */
@@ -90,7 +98,7 @@ function record(
   pieces: readonly PieceRecord[],
   { form, id, now, old }: SaveWish,
 ): GarmentRecord {
-  const { notes, yarns, ...rest } = old ?? { createdAt: now };
+  const { notes, yarns, ...rest } = old ?? begun(form, now);
   const said = form.notes === (notes ?? '') ? notes : read.notes;
   const list = yarnsOf(yarns, form, read);
   return {
@@ -103,6 +111,19 @@ function record(
     ...(said === undefined ? {} : { notes: said }),
     ...(list === undefined ? {} : { yarns: list }),
   };
+}
+
+/** Nothing yet but its time, and what comes over from the garment that it is like. */
+function begun(
+  { like, yarn, gauge }: GarmentForm,
+  now: number,
+): Omit<GarmentFields, 'name' | 'pieces'> & { readonly createdAt: number } {
+  if (!like) return { createdAt: now };
+  const was = garmentToForm(like.garment);
+  const isSame = (field: keyof YarnForm) =>
+    ['balls', 'dyeLot'].includes(field) || yarn[field] === was.yarn[field];
+  const isSameCloth = sameGauge(gauge, was.gauge) && (Object.keys(yarn) as (keyof YarnForm)[]).every(isSame);
+  return { createdAt: now, ...begunWith(like, isSameCloth) };
 }
 
 /** The form has fields for the first yarn; the others are beside it. */

@@ -183,6 +183,7 @@ const garmentForm = shapeOf<GarmentForm>()(
     pieces: list(v.strictObject({ id: text as Id<PieceId>, form: pieceForm })),
     mends: v.exactOptional(list(edit)),
     shape: v.exactOptional(straightShape),
+    like: v.exactOptional(v.strictObject({ garment: garmentRecord, ids: v.record(text, text) })),
   }),
 );
 

@@ -1,5 +1,6 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
+import type { GarmentForm as Form } from '../../../../src/app/drafts/editor/garment-form.ts';
 import type { StraightShape } from '../../../../src/knit/piece/form/straight.ts';
 import type { GarmentRecord } from '../../../../src/store/records.ts';
 import { openApp } from '../../open-app.ts';
@@ -49,6 +50,71 @@ describe('another garment like one that was made by its numbers', () => {
     expect(form.shape).toBeUndefined();
     expect(form.pieces.map(({ form: { name } }) => name)).toEqual([back?.recipe.name]);
     expect(form.pieces[0]?.id).not.toBe(back?.id);
+  });
+
+  it('has every yarn and its stripes when it is saved, laid in its own rows, and is told what has no row there', async () => {
+    const { formLike } = await import('../../../../src/app/drafts/editor/another-like.ts');
+    const { toSave } = await import('../../../../src/app/drafts/editor/save.ts');
+    const { whole } = await import('../../../../src/app/drafts/kept/kept-shapes.ts');
+    const stripes = [{ colour: 'woad', rows: 2 }];
+    const garment: GarmentRecord = {
+      ...(await straightGarment()),
+      yarns: [
+        { name: 'Moor', grams: 50, metres: 110, balls: 9, dyeLot: '12', strands: 2 },
+        { name: 'Fell', colour: 'woad', balls: 1, dyeLot: '7' },
+      ],
+      swatches: [{ fabric: 'garter', stitches: 20, widthMm: 100, rows: 40, heightMm: 100, needle: 4 }],
+      stripes,
+      // 14 rows of rib (50 mm of 28.6 in 100 mm, in pairs)
+      striped: { p0: { first: 25, at: 1 }, p1: { first: 1, at: 1 } },
+      restriped: [
+        { piece: 'p0', make: 1, part: 0, row: 115, at: 1, stripes: [{ colour: 'sand', rows: 4 }] },
+        { piece: 'p2', make: 2, part: 0, row: 155, at: 1, stripes: [] },
+      ],
+    };
+    const made = async (shape: StraightShape, change: Partial<Form> = {}) => {
+      const form = { ...formLike(garment, 'Garter, again'), ...change };
+      const counts = straightCounts(shape, gauge);
+      if (!counts) throw new Error('a figure is missing');
+      const pieces = straightPieces(shape, counts, { gauge, needle: 4, words }).map((one, i) => ({
+        id: `n${i}` as never,
+        form: one,
+      }));
+      const typed = { ...form, pieces };
+      // kept and read again, as after a night
+      const kept = whole('editorDraft', { version: 2, garment: 'h', at: 1, form: typed });
+      if (!kept) throw new Error('it was not kept');
+      const saved = toSave({ form: kept.form, id: 'h', now: 2, old: undefined, begun: new Set() });
+      if (!saved) throw new Error('nothing to save');
+      return saved;
+    };
+    const { straightCounts, straightPieces } = await import('../../../../src/knit/piece/form/straight.ts');
+    const rib = garment.pieces[0]?.recipe.parts[0]?.sections[0]?.rows ?? 0;
+    const higher = await made({ ...hers, given: { ...hers.given, border: { count: rib + 6 } } });
+    expect(higher.lost).toEqual([]);
+    expect(higher.garment).toMatchObject({
+      yarns: [
+        { name: 'Moor', grams: 50, metres: 110, strands: 2 },
+        { name: 'Fell', colour: 'woad' },
+      ],
+      swatches: garment.swatches,
+      stripes,
+      striped: { n0: { first: 31, at: 1 }, n1: { first: 1, at: 1 } },
+      restriped: [
+        { piece: 'n0', make: 1, part: 0, row: 121, at: 1 },
+        { piece: 'n2', make: 2, part: 0, row: 161, at: 1, stripes: [] },
+      ],
+    });
+    expect(JSON.stringify(higher.garment.yarns)).not.toMatch(/balls|dyeLot/);
+    expect(higher.garment.ticked).toBeUndefined();
+    // in another yarn the swatch of the first says nothing
+    const { yarn } = formLike(garment, 'x');
+    const other = await made(hers, { yarn: { ...yarn, name: 'Tarn' } });
+    expect(other.garment.swatches).toBeUndefined();
+    expect(other.garment.yarns?.map(({ name }) => name)).toEqual(['Tarn', 'Fell']);
+    const short = await made({ ...hers, given: { ...hers.given, sleeveLength: { mm: 250 } } });
+    expect(short.lost).toEqual([{ piece: 'sleeve', row: 155 }]);
+    expect(short.garment.restriped?.map(({ piece }) => piece)).toEqual(['n0']);
   });
 
   it('is the new garment that is being typed; one that is begun stays unless it shall be replaced', async () => {
