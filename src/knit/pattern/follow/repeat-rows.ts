@@ -20,7 +20,9 @@ export function doRepeatRows(
   if (wrong) return wrong;
   completeCycle(build, piece, part);
   const again = rowsAgain(part, said);
-  if (again.length === 0) return fault('no rows to repeat');
+  // 'repeat these 10 rows' where five are there: the others were not understood
+  const fewer = said.last !== undefined && part.parent === undefined && again.length < said.last;
+  if (again.length === 0 || fewer) return fault('no rows to repeat');
   const { from } = said;
   const to = said.to ?? from;
   // some of them nobody knows

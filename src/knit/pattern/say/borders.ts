@@ -13,6 +13,7 @@ import {
   took,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
+import { skipNotes } from './even.ts';
 import type { EdgeName } from './how-far.ts';
 import { readEdgeOf } from './phrase/edge.ts';
 import { readFabric } from './phrase/fabric.ts';
@@ -45,6 +46,8 @@ export const readBorders = (c: Cursor): Statement | undefined =>
     }
     skipTail(c);
     const main = readRest(c);
+    // '… in st st (k 1 row, p 1 row)' is said twice
+    if (main) skipNotes(c);
     skipTail(c);
     takes(c, ')');
     const throughout = c.tokens.slice(start, c.at).some(({ word }) => word === 'throughout');

@@ -1,4 +1,4 @@
-import type { Cursor } from '../../row/read/cursor.ts';
+import { type Cursor, sees } from '../../row/read/cursor.ts';
 import { readAsFor } from './as-for.ts';
 import { readAtTheSameTime } from './at-the-same-time.ts';
 import { readBindOff, readRestElided } from './bind-off.ts';
@@ -61,6 +61,11 @@ function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
   ) {
     const until = readUntil(c);
     return until && { is: 'even', fabric: { is: 'established' }, until };
+  }
+  // 'cont in st st, inc 1 st at each end of first row, | until work measures 8 cm'
+  if (last?.is === 'shape' && even?.is === 'even' && even.until === undefined && sees(c, 'until')) {
+    const until = last.beats.every(({ times }) => times !== undefined) ? readUntil(c) : undefined;
+    if (until) return { is: 'even', fabric: { is: 'established' }, until };
   }
   // 'bind off 4 sts at beg of next 2 rows, | then rem 13 sts', '… | then dec 1 st every row 3 times'
   if (last?.is === 'groups')

@@ -257,7 +257,7 @@ function skipEven(c: Cursor): boolean {
 }
 
 /** '(k every row)', '(k 1 row, p 1 row)', '(k on RS, p on WS)' beside a fabric's name. */
-const skipNotes = (c: Cursor): boolean =>
+export const skipNotes = (c: Cursor): boolean =>
   attempt(c, () => {
     if (!takes(c, '(')) return false;
     let knits = false;

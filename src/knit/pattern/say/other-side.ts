@@ -48,6 +48,12 @@ export const readOtherSide = (c: Cursor, before: readonly Said[] = []): Statemen
       !first &&
       took(c, 'correspond', 'match') &&
       (c.at >= c.end || sees(c, ',', ';'));
+    // 'Left front: work in reverse.'
+    const inverse =
+      before.length === 0 || before.at(-1)?.statement.is === 'heading'
+        ? takeAnyPhrase(c, 'in? reverse|rev') && (c.at >= c.end || sees(c, '.'))
+        : false;
+    if (verb && !other && !matches && inverse) return { is: 'other side', reversing: true };
     if (verb && bare) return { is: 'other side', reversing: false };
     if (verb && matches && ((other && what) || (first && firstWhat) || rejoined)) {
       return { is: 'other side', reversing: readReversing(c) };

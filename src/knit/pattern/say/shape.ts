@@ -59,6 +59,7 @@ export const readShape = (c: Cursor): Statement | undefined =>
     const atNeck = neckFirst || seesNeck(c);
     const edgeFirst = to === undefined && !tog ? readEdgeFirst(c) : undefined;
     const by = to === undefined && !tog ? (takeManner(c) ? 1 : readBy(c)) : 1;
+    const often = readOftenAt(c);
     const neck = atNeck || (edgeFirst === undefined && takePhrase(c, 'for the? neck'));
     const counted = c.tokens[c.at - 1]?.kind === 'number' || took(c, 'st', 'sts', 'once', 'more');
     const evenly = readEvenly(c, sign * by, later, counted);
@@ -87,7 +88,8 @@ export const readShape = (c: Cursor): Statement | undefined =>
     const both = early.length === 0 && takeOtherEdge(c, edge, by);
     takes(c, ',');
     if (endsInRow(c)) return { is: 'shape', change: sign * by, edge: both ? 'both' : edge, beats: early };
-    const beats = readBeats(c, withTimes(c, early));
+    const beats = soOften(readBeats(c, withTimes(c, early)), often);
+    if (beats === undefined) return undefined;
     takes(c, 'only');
     if (both)
       return beats.length === 0
@@ -123,6 +125,21 @@ const endsInRow = (c: Cursor): boolean =>
     c,
     () => takeAnyPhrase(c, 'of|in the? row') && (c.at >= c.end || isOneOf(peekWord(c), '. , ; ( -')),
   );
+
+/** 'Inc 1 st 6 times | at left end on every 4th row': how often stands before the edge. */
+const readOftenAt = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    const times = readTimes(c);
+    return times && !times.more && ahead(c, () => readEdgeOf(c)) !== undefined ? times.n : undefined;
+  });
+
+function soOften(beats: readonly Beat[], often: number | undefined): readonly Beat[] | undefined {
+  if (often === undefined) return beats;
+  const [only, ...more] = beats;
+  if (only === undefined) return [{ every: 2, times: often, counted: true }];
+  const open = more.length === 0 && (only.times ?? only.toCount ?? only.until) === undefined;
+  return open ? [{ ...only, times: often, counted: true }] : undefined;
+}
 
 /** '… at neck edge and 1 st at armhole edge on next 3 rows': as many at the other one, in the same rows. */
 const takeOtherEdge = (c: Cursor, edge: EdgeName, by: number): boolean =>

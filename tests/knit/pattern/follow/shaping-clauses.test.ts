@@ -1,4 +1,6 @@
-import { describe, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { readPattern } from '../../../../src/knit/pattern/read-pattern.ts';
+import { printRow } from '../../../../src/knit/row/print.ts';
 import { table } from '../table.ts';
 import { expectCounts } from './by-counts.ts';
 
@@ -25,6 +27,8 @@ describe('a shaping in prose, on a back of 60 sts,', () => {
       Bind off 2 sts each end (2 times). → 4 rows: 1 beg 58, 2 beg 56, 3 beg 54, 4 beg 52
       Bind off 3 sts at beg of next 2 rows {at underarm|at underarms|for the armholes}, then dec 1 st at each end of next 2 rows. → 4 rows: 1 beg 57, 2 beg 54, 3 both 52, 4 both 50
       Inc 1 st at each end of next row. Work 3 rows. {Continue to increase|Increase} in this {manner|way} on every 4th row until 66 sts. → 9 rows: 1 both 62, 5 both 64, 9 both 66
+      {At each end dec 1 st 3 times|Dec 1 st at each end 3 times|Dec 1 st 3 times at each end} on every 2nd row. → 5 rows: 1 both 58, 3 both 56, 5 both 54
+      Inc 1 st 2 times at left end {on|of} every 4th row. → 7 rows: 3 end 61, 7 end 62
       Inc 1 st at each end of 5th row and 9th row. → 9 rows: 5 both 62, 9 both 64
       Work 4 rows, dec 1 st at each end of 1st and 3rd rows. → 4 rows: 1 both 58, 3 both 56
       Work 4 rows, dec 1 st at each end of next row. → 5 rows: 5 both 58
@@ -42,6 +46,7 @@ describe('a shaping in prose, on a back of 60 sts,', () => {
   it.each(
     table(`
       Cast off at beg of next 6 rows 7 sts twice and 6 sts twice. → 6 rows (own 6) ✗ stitch or repeat expected
+      Repeat these 10 rows once more. → 0 rows ✗ no rows to repeat
       Inc 1 st at each end of every 4th row until 7 sts have been increased. → 1 rows (own 1) ✗ stitch or repeat expected
       Dec 1 st at each end of every 4th row until 4 decs have been worked. → 1 rows (own 1) ✗ stitch or repeat expected
     `),
@@ -82,6 +87,7 @@ describe('a shaping within a stretch, on a back of 60 sts in 40 rows to 10 cm,',
     table(`
       Work in st st {for 5 cm|until work measures 6 cm}, increasing 1 st each end every 4th row. → 20 rows: 3 both 62, 7 both 64, 11 both 66, 15 both 68, 19 both 70
       Work in st st {for 5 cm|until work measures 6 cm}, increasing 1 st each end every 4th row 3 times. → 20 rows: 3 both 62, 7 both 64, 11 both 66
+      Cont in st st, increasing 1 st at each end of {the first row|first row|next row}, until work measures 6 cm. → 20 rows: 1 both 62
       Work even for 5 cm, then {inc|increase} 1 st each end every 4th row 2 times. → 27 rows: 23 both 62, 27 both 64
       Work even until work measures 6 cm, dec 1 st each end of next 2 rows. → 22 rows: 21 both 58, 22 both 56
     `),
@@ -89,4 +95,15 @@ describe('a shaping within a stretch, on a back of 60 sts in 40 rows to 10 cm,',
     'is worked as it is said: $line',
     expectCounts('Gauge: 20 sts and 40 rows = 10 cm\nBack\nCast on 60 sts.\nWork 4 rows in st st.'),
   );
+});
+
+describe('a border beside a fabric that is said twice, on a back of 60 sts,', () => {
+  it('is kept', () => {
+    const text =
+      'Back\nCast on 60 sts.\nKnit 4 rows.\nKeeping 6 sts at each edge in garter st, work remaining 48 sts in st st (k 1 row, p 1 row) for 4 rows.';
+    const rows = readPattern(text)
+      .lines.at(-1)
+      ?.rows.map(({ steps }) => printRow(steps));
+    expect(rows).toEqual(['knit', 'k6, purl to last 6 sts, k6', 'knit', 'k6, purl to last 6 sts, k6']);
+  });
 });

@@ -37,7 +37,7 @@ const ROWS = 'row|rows|rnd|rnds|needle';
 
 /** 'of next and every foll 4th row to 60 sts', 'every other row 5 times, then every row 3 times'; those said `before` come first. */
 export function readBeats(c: Cursor, before: readonly Beat[] = []): Beat[] {
-  const beats = [...before, ...(readNumberedRows(c) ?? [])];
+  const beats = [...before, ...(readNumberedRows(c) ?? (before.length === 0 ? readOften(c) : []))];
   while (beats.length < 20) {
     const start = c.at;
     const beat = attempt(c, () => {
@@ -49,6 +49,16 @@ export function readBeats(c: Cursor, before: readonly Beat[] = []): Beat[] {
   }
   return beats;
 }
+
+/** '10 times on every 2nd row': how often before on which rows. */
+const readOften = (c: Cursor): Beat[] =>
+  attempt(c, () => {
+    const times = readTimes(c);
+    if (times === undefined || times.more || !sees(c, 'on', 'in', 'every')) return undefined;
+    const beat = readBeat(c, false);
+    const open = beat && (beat.times ?? beat.toCount ?? beat.until) === undefined;
+    return open ? [{ ...beat, times: times.n, counted: true }] : undefined;
+  }) ?? [];
 
 function skipChain(c: Cursor): void {
   takes(c, ',', ';');
@@ -273,7 +283,8 @@ function untilOf(c: Cursor, beat: Beat): Beat | undefined {
   if (takes(c, ',') && peekNumber(c) !== undefined) return undefined;
   const until = readUntil(c);
   if (until?.is === 'count') return { ...beat, toCount: until.stitches, ...dropTimes(beat) };
-  return until && until.is !== 'rows' ? { ...beat, until } : undefined;
+  // 'at each end of first row, until work measures 8 cm': the rows around it run so far
+  return until && until.is !== 'rows' && beat.times !== 1 ? { ...beat, until } : undefined;
 }
 
 const dropTimes = (beat: Beat): object => (beat.times === 1 ? { times: undefined } : {});

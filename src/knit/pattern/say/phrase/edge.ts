@@ -64,8 +64,8 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
     return 'neck';
   if (takeAnyPhrase(c, `${ARM} seam edge`, 'side|sides seam', `${ARM} ${EDGE}`, 'armhole')) return 'armhole';
   if (takes(c, 'sides')) return 'both';
-  if (takeAnyPhrase(c, 'right edge|side|hand')) return 'right';
-  if (takeAnyPhrase(c, 'left edge|side|hand')) return 'left';
+  if (takeAnyPhrase(c, 'right edge|side|hand|end')) return 'right';
+  if (takeAnyPhrase(c, 'left edge|side|hand|end')) return 'left';
   if (takes(c, 'end', 'ends')) return 'end';
   return undefined;
 }
