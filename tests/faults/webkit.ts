@@ -20,53 +20,67 @@ export interface WebKitMachine extends Machine {
 const screen = ':87';
 let xvfb: ChildProcess | undefined;
 
+/** Its page does not come to the inspector at every start: one that never does has lost nothing, and is begun again. */
+const STARTS = 3;
+
 export const webkitEngine: Omit<Engine, 'open'> & { open(profile?: string): Promise<WebKitMachine> } = {
   name: 'WebKit',
   async open(profile = newProfile()) {
     await startScreen();
-    const port = await freePort();
-    const bridge = await inspectorBridge(port);
-    const child = spawn(pathOf('webkit'), [bridge.url], {
-      env: { ...process.env, ...surroundings(profile), WEBKIT_INSPECTOR_HTTP_SERVER: `127.0.0.1:${port}` },
-      stdio: 'ignore',
-    });
-    const pid = child.pid;
-    if (pid === undefined) throw new Error('WebKit does not start.');
-    const exited = new Promise<void>((resolve) => child.once('exit', () => resolve()));
-    const browser = await connect(bridge.url).catch((error: unknown) => {
-      killTree(pid);
-      throw error;
-    });
-    const page = browser.contexts()[0]?.pages()[0];
-    if (page === undefined) throw new Error('WebKit shows no page.');
-    const complaints: string[] = [];
-    const strangers: string[] = [];
-    listen(page, complaints, strangers);
-    const end = async () => {
-      killTree(pid);
-      await exited;
-      await atMost(
-        browser.close().catch(() => undefined),
-        3000,
-      );
-      await bridge.close();
-    };
-    return {
-      page,
-      profile,
-      complaints,
-      strangers,
-      tap: (x, y) => page.mouse.click(x, y),
-      killStorage() {
-        const storage = treeOf(pid).find(({ command }) => command.includes('WebKitNetworkProcess'));
-        if (storage === undefined) throw new Error('WebKit has no network process.');
-        killNow(storage.pid);
-      },
-      kill: end,
-      close: end,
-    };
+    for (let start = 1; ; start += 1) {
+      try {
+        return await started(profile);
+      } catch (error) {
+        if (start === STARTS) throw error;
+        console.log(`  WebKit showed no page at start ${start} of ${STARTS}: ${String(error).slice(0, 120)}`);
+      }
+    }
   },
 };
+
+async function started(profile: string): Promise<WebKitMachine> {
+  const port = await freePort();
+  const bridge = await inspectorBridge(port);
+  const child = spawn(pathOf('webkit'), [bridge.url], {
+    env: { ...process.env, ...surroundings(profile), WEBKIT_INSPECTOR_HTTP_SERVER: `127.0.0.1:${port}` },
+    stdio: 'ignore',
+  });
+  const pid = child.pid;
+  if (pid === undefined) throw new Error('WebKit does not start.');
+  const exited = new Promise<void>((resolve) => child.once('exit', () => resolve()));
+  const browser = await connect(bridge.url).catch((error: unknown) => {
+    killTree(pid);
+    throw error;
+  });
+  const page = browser.contexts()[0]?.pages()[0];
+  if (page === undefined) throw new Error('WebKit shows no page.');
+  const complaints: string[] = [];
+  const strangers: string[] = [];
+  listen(page, complaints, strangers);
+  const end = async () => {
+    killTree(pid);
+    await exited;
+    await atMost(
+      browser.close().catch(() => undefined),
+      3000,
+    );
+    await bridge.close();
+  };
+  return {
+    page,
+    profile,
+    complaints,
+    strangers,
+    tap: (x, y) => page.mouse.click(x, y),
+    killStorage() {
+      const storage = treeOf(pid).find(({ command }) => command.includes('WebKitNetworkProcess'));
+      if (storage === undefined) throw new Error('WebKit has no network process.');
+      killNow(storage.pid);
+    },
+    kill: end,
+    close: end,
+  };
+}
 
 function listen(page: Page, complaints: string[], strangers: string[]): void {
   page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
