@@ -179,6 +179,7 @@ const ASIDES = [
   'work|cont|proceed as foll',
   'work|cont|proceed the? foll inc|dec|buttonhole? row|rows',
   'as|thus foll',
+  'now? place|set|position the? chart|charts|patt|panel|panels as foll',
   'beg|start|work short rows|row :',
   'keeping|keep the? rib|patt|pats|border|borders|rhythm going|correct|continuous throughout?',
   'working|taking|keeping inc|dec|incs|decs into|in the? patt',

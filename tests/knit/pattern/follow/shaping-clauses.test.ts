@@ -68,6 +68,8 @@ describe('a shaping in prose, on a left front of 30 sts,', () => {
       Dec 1 st at armhole edge {on next 3 rows|of next 3 rows} and {at neck edge|1 st at neck edge|dec 1 st at neck edge} on every 4th row 4 times. → 15 rows: 1 beg 29, 2 end 28, 3 both 26, 7 end 25, 11 end 24, 15 end 23
       Dec 1 st at neck edge every 4th row 4 times and 1 st at armhole edge on next 3 rows. → 15 rows: 1 beg 29, 2 end 28, 3 both 26, 7 end 25, 11 end 24, 15 end 23
       Dec 1 st at armhole edge on next 3 rows and then 1 st at neck edge on next 2 rows. → 5 rows: 1 beg 29, 2 end 28, 3 beg 27, 4 beg 26, 5 end 25
+      Dec 1 st as before at raglan {armhole edge|edge} of next row and cast off 3 sts at beg of foll row. → 2 rows: 1 beg 29, 2 beg 26
+      Now place {chart|panel|patt} as {folls|follows}: → 0 rows
       Bind off 7 sts at beg of armhole edge 3 times. → 5 rows: 1 beg 23, 3 beg 16, 5 beg 9
     `),
   )('is worked as it is said: $line', expectCounts('Left front\nCast on 30 sts.\nKnit 4 rows.'));

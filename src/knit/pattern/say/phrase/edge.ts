@@ -62,7 +62,17 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
     )
   )
     return 'neck';
-  if (takeAnyPhrase(c, `${ARM} seam edge`, 'side|sides seam', `${ARM} ${EDGE}`, 'armhole')) return 'armhole';
+  if (
+    takeAnyPhrase(
+      c,
+      `${ARM} seam edge`,
+      'raglan armhole edge',
+      'side|sides seam',
+      `${ARM} ${EDGE}`,
+      'armhole',
+    )
+  )
+    return 'armhole';
   if (takes(c, 'sides')) return 'both';
   if (takeAnyPhrase(c, 'right edge|side|hand|end')) return 'right';
   if (takeAnyPhrase(c, 'left edge|side|hand|end')) return 'left';
