@@ -74,10 +74,12 @@ export const illSet = (page: Page): Promise<Ill> =>
       for (const { 0: word, index } of words.matchAll(/[\p{L}\p{M}’]{2,}/gu))
         if (linesOf(node, index + (words[index - 1] === '\u00ad' ? 1 : 0), index + word.length).length > 1)
           broken.add(`${word} in ${nameOf(at)}`);
+      // a text that was copied is quoted as it stands
       for (const { 0: both, index } of words.matchAll(
         /[\d¼½¾⅛⅜⅝⅞]\s(cm|mm|in|Zoll|g|m|yd|Yards|%)(?![\p{L}])/gu,
       ))
-        if (linesOf(node, index, index + both.length).length > 1) parted.add(`${both} in ${nameOf(at)}`);
+        if (!at.closest('.pattern-said') && linesOf(node, index, index + both.length).length > 1)
+          parted.add(`${both} in ${nameOf(at)}`);
       const under = groundOf(at);
       // what a finger and the keys move comes into sight
       const isMoved = under.hasAttribute('tabindex') && /auto|scroll/.test(getComputedStyle(under).overflowX);
