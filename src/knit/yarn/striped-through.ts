@@ -40,7 +40,7 @@ export function stripedThrough(garment: StandingGarment): ReadonlyMap<string, St
   );
   return new Map(
     [...borders].map(([name, { first, last }]): [string, Striped] => {
-      const { from, by } = courses.get(name) ?? { from: 1 - first, by: 1 };
+      const { from, by } = courses.get(name) as Course;
       const at = from + by * first;
       return [name, { first, ...(last !== undefined && { last }), at, ...(by < 0 && { back: true }) }];
     }),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { wholeGauge, withCount, withMend } from '../../../src/app/drafts/pattern/draft.ts';
-import { basketOf, onShelf, shelfOf } from '../../../src/app/garments/basket.ts';
+import { basketOf, onShelf, shelfOf, shelves } from '../../../src/app/garments/basket.ts';
 import { withLines } from '../../../src/knit/pattern/text/with-lines.ts';
 import type { GarmentSummary, PlaceRecord } from '../../../src/store/records.ts';
 
@@ -34,6 +34,10 @@ describe('the workbasket', () => {
     // knitted lately it stands with the others, as ever
     const lately = basketOf([garment('old', 1)], [[place(3, 99 * DAY)]]);
     expect(onShelf('on the needles', lately, 100 * DAY, 'old' as GarmentSummary['id'])).toHaveLength(1);
+  });
+
+  it('has four shelves, what is knitted at first and what is done at last', () => {
+    expect(shelves).toEqual(['on the needles', 'resting', 'to begin', 'finished']);
   });
 
   it('lays garments on shelves: to begin, on the needles, resting after weeks, finished', () => {

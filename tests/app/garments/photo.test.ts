@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { keepPhoto, openPhoto, removePhoto } from '../../../src/app/garments/photo.ts';
 import { openMake } from '../../../src/app/in-hand/open-make.ts';
 import { inHand, readFault } from '../../../src/app/state.ts';
-import { photosOf } from '../../../src/store/garment/photos.ts';
+import { addPhoto, photosOf } from '../../../src/store/garment/photos.ts';
 import { type OpenApp, openApp } from '../open-app.ts';
 
 let app: OpenApp;
@@ -46,6 +46,30 @@ describe('the photo of the yarn', () => {
     expect((await openPhoto(garment))?.id).toBe(second?.id);
     const kept = await photosOf(app.store.box, garment);
     expect(kept.ok && kept.value.map(({ id }) => id)).toEqual([second?.id]);
+  });
+
+  it('is the newest of several, as two devices bring them together; of one moment the one that is kept last', async () => {
+    const { box } = app.store;
+    const add = async (at: number) => {
+      const added = await addPhoto(
+        { ...box, now: () => at },
+        garment,
+        new Blob([`${at}`], { type: 'image/jpeg' }),
+      );
+      return added.ok ? added.value.id : '';
+    };
+    const opened = async () => (await openPhoto(garment))?.id;
+    const early = await add(1000);
+    expect(await opened()).toBe(early);
+    const late = await add(3000);
+    expect(await opened()).toBe(late);
+    await add(2000);
+    expect(await opened()).toBe(late);
+    await add(3000);
+    const kept = await photosOf(box, garment);
+    const newest = kept.ok ? kept.value.filter(({ at }) => at === 3000).map(({ id }) => id) : [];
+    expect(newest).toHaveLength(2);
+    expect(await opened()).toBe(newest[1]);
   });
 
   it('that cannot be read leaves the one before', async () => {

@@ -1,7 +1,9 @@
 import { afterEach, expect, it } from 'vitest';
-import { changeSpeech } from '../../../src/app/settings/change-settings.ts';
+import { changeSetting, changeSpeech } from '../../../src/app/settings/change-settings.ts';
 import { readSettings, settings } from '../../../src/app/settings/settings.ts';
 import { takeSettings } from '../../../src/app/settings/wear-settings.ts';
+import { readFault } from '../../../src/app/state.ts';
+import { fault, refuse } from '../../../src/knit/fault.ts';
 import { speak } from '../../../src/words/say.ts';
 import { plainSpeech, speech } from '../../../src/words/settings.ts';
 import { openEmptyApp } from '../open-app.ts';
@@ -43,4 +45,18 @@ it('are on disk before they are spoken: an app that is closed at once begins in 
   expect(spoken).toEqual(['cm']);
   expect(speech.value.units).toBe('in');
   expect(await store.settings()).toMatchObject({ value: { units: 'in' } });
+});
+
+it('are spoken all the same where they cannot be written, and that is said', async () => {
+  await openEmptyApp((inner) => ({ ...inner, setSetting: async () => refuse(fault('storage-full')) }));
+  await changeSpeech('units', 'in');
+  expect(speech.value.units).toBe('in');
+  expect(readFault.value).toMatchObject({ code: 'storage-full' });
+});
+
+it('of other things are told too where they cannot be written', async () => {
+  await openEmptyApp((inner) => ({ ...inner, setSetting: async () => refuse(fault('storage-full')) }));
+  await changeSetting('hand', 'left');
+  expect(settings.value.hand).toBe('left');
+  expect(readFault.value).toMatchObject({ code: 'storage-full' });
 });

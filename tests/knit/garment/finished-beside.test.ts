@@ -73,6 +73,17 @@ describe('finished measures beside what was asked', () => {
     expect(wrist('rib 2x2')).toBeGreaterThan(1.4);
   });
 
+  it('tell a wrist without a cuff by the panels’ own fabric, one with the lowest cuff by that', () => {
+    const { design, draft: made } = beside({});
+    const stretched = (heightMm: number) => {
+      const cuff = { ...design.cuff, fabric: 'rib 2x2' as const, heightMm };
+      const found = finishedBeside({ ...design, cuff }, made).find(({ measure }) => measure === 'wrist');
+      return (found?.stretchedMm ?? 0) / (found?.madeMm ?? 1);
+    };
+    expect(stretched(1)).toBe(stretched(60));
+    expect(stretched(0)).toBeLessThan(stretched(1));
+  });
+
   it('hold the neck against the head as the caution does', () => {
     const { design, draft: made } = beside({});
     expect(made.head?.headMm).toBe(design.body.head);

@@ -116,6 +116,13 @@ describe('shoulders that rest', () => {
     expect(
       ends(recipe([part('Body', 60, [], 'split'), side('right'), side('middle'), side('left')])),
     ).toEqual(['split', 'hold', 'bind off', 'hold']);
+    // what is cast on beside them has no shoulder, be it bound off; nor is anything held that is not bound off
+    expect(ends(recipe([part('Flap', 10, []), part('Body', 60, [], 'split'), side('right')]))).toEqual([
+      'bind off',
+      'split',
+      'hold',
+    ]);
+    expect(ends(recipe([part('Back', 40, [], 'split')]))).toEqual(['split']);
   });
 
   it('only after short rows, where they are to be joined stitch to stitch, and where there are shoulders', () => {

@@ -108,6 +108,12 @@ describe('the buttons of a cardigan (opposite the holes: common practice, no pub
     ['down one front, its left edge below', [10, 30, 90], ['down'], [10, 70, 90]],
     ['up one and down the other, nearer to the first', [10, 20, 60], ['up', 'down'], [10, 20, 60]],
     ['up one and down the other, nearer to the last', [40, 80, 95], ['up', 'down'], [5, 20, 60]],
+    [
+      'up one and down the other, the last of them nearest to its end',
+      [20, 30, 95],
+      ['up', 'down'],
+      [5, 70, 80],
+    ],
     ['up one and down the other, as near to both', [10, 30, 90], ['up', 'down'], [10, 30, 90]],
   ] as const)('by hand: of a band that goes %s', (_, middles, fronts, stitches) => {
     expect(ofBand(middles, ...fronts)).toEqual(stitches);

@@ -168,6 +168,7 @@ describe('another number picked up', () => {
   /** Edges of 5, 4, 5 and 8: stitches 0-4, 5-8, 9-13 and 14-21. With 11, 4, 5 and 9: 0-10, 11-14, 15-19, 20-28. */
   it.each([
     ['within the first edge', 2, 2],
+    ['the last but one of the first edge', 3, 3],
     ['the last stitch of the first edge', 4, 10],
     ['the first stitch of the second', 5, 11],
     ['within the second', 6, 12],

@@ -237,7 +237,59 @@ describe('a panel in one piece', () => {
   });
 });
 
+describe('a shoulder whose neck is bound off above it', () => {
+  it('has the difference in the last group at its own edge', () => {
+    const right = groups('right', [1, 7], [3, 7], [5, 4]);
+    const neck = groups('left', [1, 2]);
+    const panel = piece([
+      part('body', { castOn: 60 }, section()),
+      part(
+        'right shoulder',
+        taken(20, 'right'),
+        section([decreases('right', [2])]),
+        section([right]),
+        section([neck]),
+      ),
+      part('neck', taken(20, 'middle')),
+      part('left shoulder', taken(20, 'left'), section([groups('left', [2, 20])])),
+    ]);
+    const made = withShoulder(panel, ['right'], 2, 'neck')?.parts[1];
+    expect(made?.from).toEqual(taken(22, 'right'));
+    expect(made?.sections.map(({ shaping }) => shaping[0])).toEqual([
+      decreases('right', [2]),
+      groups('right', [1, 7], [3, 7], [5, 6]),
+      neck,
+    ]);
+  });
+});
+
 describe('a cast-on that becomes wider', () => {
+  it('leaves all else of its recipe as it is', () => {
+    const panel = {
+      ...piece([
+        part('body', { castOn: 60 }, section()),
+        part('right shoulder', taken(20, 'right'), section()),
+        part('neck', taken(20, 'middle')),
+        part('left shoulder', taken(20, 'left'), section()),
+      ]),
+      gauge: { stitches: 20, rows: 28 },
+      needle: 4,
+    } as Recipe;
+    const made = withShoulder(panel, ['right', 'left'], 2, 'cast-on');
+    expect(made).toEqual({
+      ...panel,
+      parts: panel.parts.map((one) => ({
+        ...one,
+        from:
+          'castOn' in one.from
+            ? { castOn: 64 }
+            : one.name === 'neck'
+              ? one.from
+              : { ...one.from, stitches: 22 },
+      })),
+    });
+  });
+
   const ribbed = (castOn: number, fabric: Section['fabric']) =>
     piece([
       part('body', { castOn }, { ...section(), fabric }),

@@ -145,6 +145,24 @@ describe('what lies on a side', () => {
       part('Other', { part: 'Low', stitches: 20, edge: 'left' }, [section('d', 6)]),
     );
     expect([one.slope(), one.slope(true)]).toEqual([9, 8]);
+    const later = (...rows: readonly number[]) =>
+      side(
+        section('a', 4),
+        section('b', 8, { kind: 'turn', edge: 'right', groups: rows.map((row) => ({ row, stitches: 5 })) }),
+      );
+    // row 8 of all turns first, at index 7; its pair begins with row 7
+    expect([later(4, 6).slope(), later(4, 6).slope(true)]).toEqual([7, 6]);
+  });
+
+  it('behind the last rows of a name, and before the first', () => {
+    const one = side(section('a', 4), section('b', 2), section('a', 3), section('c', 2));
+    expect([one.begins(['a']), one.begins(['b', 'c']), one.begins(['d'])]).toEqual([0, 4, undefined]);
+    expect([one.ends(['a']), one.ends(['b']), one.ends(['c', 'b']), one.ends(['d'])]).toEqual([
+      9,
+      6,
+      11,
+      undefined,
+    ]);
   });
 
   it('whether it is shaped at all', () => {

@@ -150,6 +150,11 @@ describe('stripes laid through a garment', () => {
     const of = (...stretches: Stretches) => striped([piece('Back', 'back', stretches)]).Back;
     expect(of([6, 'rib 1x1'], [20, 'stocking'], [4, 'rib 1x1'])).toMatchObject({ first: 7, last: 26, at: 1 });
     expect(of([20, 'stocking'], [4, 'garter'])).toMatchObject({ first: 1, last: 20, at: 1 });
+    expect(of([0, 'stocking'], [4, 'rib 1x1'], [20, 'stocking'], [4, 'rib 1x1'])).toMatchObject({
+      first: 5,
+      last: 24,
+      at: 1,
+    });
     // a single row counts, one without rows does not, and what lies between is striped with the rest
     expect(of([1, 'stocking'], [4, 'rib 1x1'], [20, 'stocking'])).toMatchObject({ first: 1, at: 1 });
     expect(

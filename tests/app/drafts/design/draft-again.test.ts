@@ -50,6 +50,25 @@ const fitting = () =>
     });
 
 describe('another’s design', () => {
+  it('keeps what was set for her size or for all; without a size, what was set for a design without sizes', () => {
+    const { body } = newForm();
+    const all = [
+      { path: 'lengthMm', mm: 600 },
+      { path: 'lengthMm', mm: 610, size: 'M' },
+      { path: 'lengthMm', mm: 620, size: '' },
+    ] as const;
+    const kept = (size: string | undefined) => {
+      const made = draftAgain(newForm(), all, {
+        person: { table: 'women', ...(size !== undefined && { size }) } as DesignForm['person'],
+        body,
+      });
+      return made.ok ? made.value.kept.map(({ mm }) => mm) : made.faults;
+    };
+    expect(kept('M')).toEqual([600, 610]);
+    expect(kept('L')).toEqual([600]);
+    expect(kept(undefined)).toEqual([600, 620]);
+  });
+
   it('in a size and a swatch of hers is the same design by the rules, and its form drafts it again to the last stitch', () => {
     let drafted = 0;
     fc.assert(

@@ -54,3 +54,34 @@ describe('a text that takes long to read', () => {
     expect(at.read.value?.unreadCharacters).toBe(123);
   });
 });
+
+describe('what is typed', () => {
+  beforeEach(async () => {
+    await openApp();
+    withWorkers({ now: 'answers' });
+  });
+  afterEach(() => {
+    vi.useRealTimers();
+    vi.unstubAllGlobals();
+  });
+
+  it('is read once she pauses, and not while she goes on typing', async () => {
+    const at = await import('../../../../src/app/drafts/pattern/reader.ts');
+    at.pattern.value = { ...emptyDraft, text: scarf(10), size: 0 };
+    await at.settle();
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    const sizeAfter = (ms: number) => {
+      vi.advanceTimersByTime(ms);
+      return at.options.value.size;
+    };
+    at.change({ size: 1 });
+    expect(sizeAfter(100)).toBe(0);
+    at.change({ size: 2 });
+    // 180 ms after the first letter, 100 after the second
+    expect(sizeAfter(100)).toBe(0);
+    expect(sizeAfter(79)).toBe(0);
+    expect(sizeAfter(1)).toBe(2);
+    vi.useRealTimers();
+    await at.settle();
+  });
+});

@@ -22,6 +22,12 @@ describe('heading, said in a pattern,', () => {
       ]);
   });
 
+  it('ends before its semicolon where nothing follows but that its rows do', () => {
+    expect(saidIn('Shape neck thus;')).toMatchObject([{ is: 'heading', places: ['neck'], talk: false }]);
+    expect(kindsIn('Shape neck thus; bind off 4 sts.')).toEqual(['bind off']);
+    expect(kindsIn('Shape neck;')).toEqual([]);
+  });
+
   it('is not read in a sentence that goes on', () => {
     expect(kindsIn('Shape armhole as for back')).toEqual(['as for']);
     expect(kindsIn('Knit 6 rows')).toEqual(['rows']);

@@ -120,6 +120,38 @@ describe('a line of a page', () => {
     );
   });
 
+  /** A full line of forty letters below what is given, 12 points below it unless said. */
+  const above = (...bits: readonly Printed[]) =>
+    textOfPages([page(...bits, { text: 'and forty letters of a line that is full', x: 50, y: 688 })]);
+  const full = { text: 'until it is as long as it can be and has', x: 50, y: 700 };
+
+  it('goes on in the next one where that had no more room in it', () => {
+    expect(above(full)).toBe(`${full.text} and forty letters of a line that is full`);
+    expect(above({ ...full, text: 'until it is as long as it can be' })).toBe(
+      'until it is as long as it can be\nand forty letters of a line that is full',
+    );
+  });
+
+  it('ends where it is one of a table, where the next one is, and where that stands apart', () => {
+    // both cells end where the full line below ends: 15 letters of 6 points behind 200
+    const cells = (y: number) => [
+      { text: 'Chest', x: 50, y },
+      { text: 'eighty-eight cm', x: 200, y },
+    ];
+    expect(above(...cells(700))).toBe('Chest eighty-eight cm\nand forty letters of a line that is full');
+    const chest = cells(688).map((cell) => ({ ...cell, text: cell.text.toLowerCase() }));
+    expect(textOfPages([page(full, ...chest)])).toBe(`${full.text}\nchest eighty-eight cm`);
+    const apart = column(50, 700, ['knit the first row', 'and the next', 'Row 3: purl']).concat(
+      { ...full, y: 664 },
+      { text: 'and forty letters of a line that is full', x: 50, y: 640 },
+    );
+    expect(
+      textOfPages([page(...apart)])
+        .split('\n')
+        .slice(-3),
+    ).toEqual([full.text, '', 'and forty letters of a line that is full']);
+  });
+
   it('that opens something is a line of its own, however full the one above is', () => {
     const each = [
       'Row 1 (RS): knit all of the stitches.',
