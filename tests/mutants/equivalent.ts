@@ -674,4 +674,11 @@ export const equivalents: readonly Equivalent[] = [
     after: "'rows'",
     why: 'a garment that is planned for one piece of it is called nothing that is told',
   },
+  {
+    file: 'src/knit/making-up/propose.ts',
+    line: "if (opening?.of !== 'raglan' || !back || !first) return {};",
+    before: '{}',
+    after: 'undefined',
+    why: 'it is spread, and of nothing nothing is',
+  },
 ];

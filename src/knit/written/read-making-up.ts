@@ -111,8 +111,8 @@ function headingIn({ kind, text }: ReadLine, tokens: readonly Token[]): 'making 
 
 /** Its own line, or up to its colon. */
 function behindHeading(tokens: readonly Token[]): number {
-  const colon = tokens.findIndex(({ text }) => text === ':');
-  return colon >= 0 && colon < 4 ? colon + 1 : endOfLine(tokens, 0);
+  const colon = tokens.slice(1, 4).findIndex(({ text }) => text === ':');
+  return colon < 0 ? endOfLine(tokens, 0) : colon + 2;
 }
 
 /** Its figures stand behind what a line begins with. */

@@ -226,8 +226,8 @@ function blockAt(said: readonly string[], at: number): { length: number; times: 
   let best = { length: 1, times: 1 };
   // a single line more says what is repeated
   let saved = 1;
-  // a row that comes again in the next is one of the other side
-  for (let length = 2; length <= LONGEST_BLOCK; length += 1) {
+  // right and wrong side take turns: what comes again is an even number of rows
+  for (let length = 2; length <= LONGEST_BLOCK; length += 2) {
     let times = 1;
     while (sameBlock(said, at, at + length * times, length)) times += 1;
     const saves = length * (times - 1);

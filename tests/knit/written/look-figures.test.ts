@@ -31,6 +31,8 @@ describe('measures', () => {
     [['Chest: 40 in'], 1016, true],
     [['Chest: 40 in'], 1019, true],
     [['Chest: 40 in'], 1013, true],
+    [['Chest: 40 in'], 1019.15, true],
+    [['Chest: 40 in'], 1012.85, true],
     [['Chest: 40 in'], 1019.4, false],
     [['Chest: 40 in'], 1012.6, false],
     [['Chest: 40 in'], 900, false],

@@ -119,6 +119,8 @@ describe('a pattern looked through as a technical editor does', () => {
     ['Row 900: knit.', ['sides']],
     ['Row 900 (XS): knit.', ['sides']],
     ['Row 900(RS): knit.', ['sides']],
+    ['Row 900 (RS) and more: knit.', ['sides']],
+    ['Row 900 (RS):knit.', []],
     ['Row 900 (RS) knit.', []],
     ['Size S only: Row 900: knit.', ['sides']],
     ['Sizes S and M only: Row 900 (WS): purl.', []],

@@ -84,6 +84,7 @@ describe('what is said across the row', () => {
       [st('k2tog'), group(2, st('k'), st('p')), groupTo(END, st('k', 5))],
       22,
     ),
+    asItIs('nor begins with one', [group(1, st('k'), st('p')), st('k2tog'), groupTo(END, st('k', 5))], 18),
     asItIs('not behind what is not counted', [to('k', { left: 4 }), groupTo(END, st('k', 3))], 25),
     asItIs('not where the row is nothing else', [groupTo(END, st('k2tog'), st('k', 3))], 24),
   ])('%s', (_, items, live, is) => {

@@ -127,6 +127,12 @@ describe('a line of a page', () => {
 
   it('goes on in the next one where that had no more room in it', () => {
     expect(above(full)).toBe(`${full.text} and forty letters of a line that is full`);
+    // room for three letters and the space before them, and no more
+    const just = 'until it is as long as one needs it a';
+    expect(just).toHaveLength(37);
+    expect(above({ ...full, text: just.slice(0, 36) })).toBe(
+      `${just.slice(0, 35)} and forty letters of a line that is full`,
+    );
     expect(above({ ...full, text: 'until it is as long as it can be' })).toBe(
       'until it is as long as it can be\nand forty letters of a line that is full',
     );
