@@ -681,4 +681,18 @@ export const equivalents: readonly Equivalent[] = [
     after: 'undefined',
     why: 'it is spread, and of nothing nothing is',
   },
+  {
+    file: 'src/knit/making-up/consequences.ts',
+    line: 'known.set(garment, found);',
+    before: 'known.set(garment, found);',
+    after: ';',
+    why: 'it only spares judging a garment anew',
+  },
+  {
+    file: 'src/knit/making-up/edit-width.ts',
+    line: 'const fromTop = most.one.by < 0;',
+    before: '0',
+    after: '1',
+    why: 'a slant that is looked for is one more or one fewer',
+  },
 ];

@@ -103,6 +103,7 @@ describe('a part that is shaped at both edges', () => {
   it('keeps what else is said of its slant', () => {
     const own: Shaping = { kind: 'edge', edge: 'both', by: 1, rows: [3, 7], inset: 2, lean: 'plain' };
     const made = widened(part('Arm', 20, [section('a', 20, own)]), 2);
+    expect(made?.sections[0]).toMatchObject({ name: 'a', rows: 20, fabric: 'stocking', needle: 4 });
     const [only] = made?.sections[0]?.shaping ?? [];
     expect(only).toMatchObject({ kind: 'edge', edge: 'both', by: 1, inset: 2, lean: 'plain' });
     expect(only?.kind === 'edge' && only.rows).toHaveLength(3);

@@ -225,6 +225,12 @@ describe('half a front', () => {
     expect(lineSaid(one.neckSide('right', false))).toBe(
       'Front left after shaping, Front top stitches 2-5 turned',
     );
+    const mirrored = [
+      part('Front', 10, [section('a', 8), section('b', 4, off('left', 2, 3), slant('right', -1, 1, 3))]),
+    ];
+    const other = panel(mirrored, { isHalf: true, isShoulderTold: true, shoulder: 5 });
+    expect(lineSaid(other.shoulder('left'))).toBe('Front left rows 9-12, Front top stitches 3-5 turned');
+    expect(lineSaid(other.neckSide('left', false))).toBe('Front right after shaping, Front top stitches 0-3');
     const all = panel(half, { isHalf: true, isShoulderTold: true, shoulder: 8 });
     expect(lineSaid(all.shoulder('right'))).toBe('Front right rows 9-12, Front top');
     expect(lineSaid(all.neckSide('right', false))).toBe('Front left after shaping');

@@ -7,7 +7,7 @@ import { proposed } from '../../../src/knit/making-up/propose.ts';
 import { nothingTold } from '../../../src/knit/making-up/told.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { dataSaid, part, piece, section, slant, standing } from './by-hand.ts';
-import { back, front } from './pullover.ts';
+import { back, front, sleeve } from './pullover.ts';
 import { drop } from './shapes.ts';
 
 /* Reckoned by hand: a stitch is 4 mm wide and a row 3 mm high; a row of rib is 5 mm high. */
@@ -44,6 +44,29 @@ describe('two seams of the same edges, one above the other', () => {
       ` 1: ${told(10, 6, 12)}`,
     ]);
     expect(broken(back)).toEqual([]);
+  });
+});
+
+describe('two sleeves whose own seams are as long', () => {
+  it('are a pair no more where the cap of one has other rows: counted to their tops, with the row that binds off', () => {
+    const whole = standing(back, front, sleeve);
+    const long = standing(back, front, longer(sleeve, 'cap', 4));
+    const mixed = {
+      ...whole,
+      pieces: whole.pieces.map((own, i) =>
+        own.recipe.name === 'Sleeve'
+          ? {
+              ...own,
+              makes: own.makes.map((make, n) => (n === 1 ? (long.pieces[i]?.makes[n] ?? make) : make)),
+            }
+          : own,
+      ),
+    };
+    const pairs = breaks(whole, mixed).filter(({ what }) => what.kind === 'pair');
+    expect(pairs.map(({ key, what }) => `${key}: ${dataSaid(what)}`)).toEqual([
+      'pair Sleeve: kind pair piece Sleeve was 17 now 21 other 17',
+    ]);
+    expect(breaks(whole, long).filter(({ what }) => what.kind === 'pair')).toEqual([]);
   });
 });
 

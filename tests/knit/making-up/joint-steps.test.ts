@@ -52,6 +52,19 @@ describe('a raglan line that goes on as an opening', () => {
     expect(asFar({ ...rightFront, piece: 'Sleeve' })).toBeUndefined();
   });
 
+  it('beside lines of which the sleeve’s rows are told first, then those of the body', () => {
+    const [rear, fore, arm] = raglan as [Recipe, Recipe, Recipe];
+    const higher = {
+      ...fore,
+      parts: fore.parts.map((one) => ({
+        ...one,
+        sections: one.sections.map((own) => ('part' in one.from ? { ...own, rows: own.rows + 2 } : own)),
+      })),
+    };
+    const step = stepOf([rear, higher, arm], 'set in sleeves', lines);
+    expect(step?.kind === 'raglan' && step.rows).toEqual(easeOf(8, 10));
+  });
+
   it('tells its own rows beside those of the others', () => {
     const told = {
       ...nothingTold,

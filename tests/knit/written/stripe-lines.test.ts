@@ -17,6 +17,7 @@ describe('the rows of a part in their colours', () => {
     ['in turn', 'aabbaabbaabb', ['1-12: 2a 2b']],
     ['in turn, the last one cut short', 'aabbbaabbbaab', ['1-13: 2a 3b']],
     ['twice, and cut short', 'aabbaabba', ['1-9: 2a 2b']],
+    ['in the shortest of several turns', 'abababab', ['1-8: 1a 1b']],
     ['three colours in turn', 'abbcabbcabbc', ['1-12: 1a 2b 1c']],
     ['other ones from a row on', 'aaaaaabbccbbccbb', ['1-6: 6a', '7-16: 2b 2c']],
     ['begun within a stripe', 'abbaabbaabb', ['1-1: 1a', '2-11: 2b 2a']],

@@ -49,6 +49,26 @@ describe('a change whose answer was lost', () => {
   });
 });
 
+describe('a change that was written, and nobody was told', () => {
+  it('is not made once more', async () => {
+    const change = async (store: Store) =>
+      given(
+        await store.changeGarment('scarf', (garment) => ({ ...garment, notes: `${garment.notes ?? ''}!` })),
+      ).notes;
+    const sound = await box();
+    const before = sound.wire.step;
+    await change(sound.store);
+    // its last step is the answer that it is written
+    const steps = sound.wire.step - before;
+    const { store, failAt, wire, heal } = await box({ patienceMs: 300 });
+    failAt(steps, 'never answers', false);
+    expect(await change(store)).toBe('!');
+    expect(wire.blown).toBe(1);
+    heal();
+    expect(given(await store.garment('scarf')).notes).toBe('!');
+  });
+});
+
 describe('a row of which nobody could say whether it was written', () => {
   it('is one with its retry, and another one when it is knitted again later', async () => {
     const { store, keep, failAt, heal } = await box();

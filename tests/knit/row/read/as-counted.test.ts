@@ -70,6 +70,12 @@ describe('what is said across the row', () => {
       25,
       [groupTo(END, st('k2tog'), st('k', 3))],
     ],
+    [
+      'with all that stands before its last',
+      [st('k'), st('p'), groupTo(END, st('k', 3))],
+      25,
+      [groupTo(END, st('k'), st('p'), st('k', 3))],
+    ],
     asItIs('is repeated from its last on where that comes out', [st('k2tog'), groupTo(END, st('k', 3))], 20),
     asItIs('or where neither does', [st('k2tog'), groupTo(END, st('k', 3))], 24),
     [
@@ -98,6 +104,12 @@ describe('a rib', () => {
     ['is cut where the row ends', [one], 35, [one, st('k')]],
     asItIs('is whole where it comes out', [one], 36),
     ['of two is cut behind its knit stitches', [two], 34, [two, st('k', 2)]],
+    [
+      'of four stretches is cut behind any of them',
+      [groupTo(END, st('k', 2), st('p'), st('k'), st('p'))],
+      23,
+      [groupTo(END, st('k', 2), st('p'), st('k'), st('p')), st('k', 2), st('p')],
+    ],
     asItIs('and not within them', [two], 33),
     asItIs('nor within the purl ones', [two], 35),
     ['to the end in so many words', [groupTo(TO_END, st('k'), st('p'))], 35, [one, st('k')]],
