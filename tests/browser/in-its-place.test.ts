@@ -154,6 +154,17 @@ describe('the lengths of a row', () => {
     }
   });
 
+  it('come before the drawing where a card stands over the row, and are whole above the pad', async () => {
+    await toRow(19);
+    await look(plain);
+    await page().locator('.before-row').waitFor();
+    const [foot] = await boxes('.screen-foot');
+    const [lap] = await boxes('.lap-svg');
+    const told = await boxes('.lengths dt, .lengths dd');
+    expect(told.length).toBeGreaterThanOrEqual(4);
+    expect(told.filter(({ bottom }) => bottom > Math.min(foot?.top ?? 0, lap?.top ?? 0) + 1)).toEqual([]);
+  });
+
   it('are scrolled to in large letters, below the rows ahead and no wider than the screen', async () => {
     await toRow(60);
     await look(germanLarge);

@@ -83,9 +83,10 @@ function Whole({ view }: { readonly view: GarmentView }) {
         </Button>
         {garment.notes && <p class="garment-notes">{garment.notes}</p>}
         <Group title={say('garment.more')}>
-          <FinishedSize view={view} onSays={setSize} />
-          <Notes key={garment.id} garment={garment.id} notes={garment.notes ?? ''} />
+          {/* what she opens it for, before what is read there */}
           <Rare view={view} />
+          <Notes key={garment.id} garment={garment.id} notes={garment.notes ?? ''} />
+          <FinishedSize view={view} onSays={setSize} />
           {view.pieces.map((piece) => (
             <PieceSection key={piece.id} piece={piece} />
           ))}
