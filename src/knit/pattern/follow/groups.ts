@@ -33,8 +33,7 @@ export function doGroups(build: Build, piece: PieceBuild, part: PartBuild, said:
   }
   if (said.work === 'bo' && said.edge !== 'neck') markPlace(piece, part);
   if (said.work === 'bo' && said.edge === 'neck') setMarkOnce(piece, 'neck', part);
-  // one side of a divided piece has only one edge left to bind off at: the one away from the neck
-  const oneSide = said.edge === 'both' && part.parent !== undefined;
+  const oneSide = onOneSide(piece, part, said);
   const edge = edgeFinder(oneSide ? 'armhole' : said.edge === 'both' ? 'beginning' : said.edge, piece, part);
   let first = true;
   for (const said1 of said.groups) {
@@ -59,7 +58,7 @@ export function trackOfGroups(
   { wait = 0, waitFor, then }: Pick<Partial<Track>, 'wait' | 'waitFor' | 'then'> = {},
 ): Track | undefined {
   if (said.byPurpose || said.groups.some(({ toCount }) => toCount !== undefined)) return undefined;
-  const oneSide = said.edge === 'both' && part.parent !== undefined;
+  const oneSide = onOneSide(piece, part, said);
   const name = oneSide ? 'armhole' : said.edge === 'both' ? 'beginning' : said.edge;
   const list = said.groups.flatMap(({ stitches, rows, every, side }) =>
     stitches === 0
@@ -93,6 +92,15 @@ export function trackOfGroups(
   startTrack(track, part);
   return track;
 }
+
+/** A whole row's two edges are meant, and one side of a divided piece has but one of them: that away from the neck. */
+const onOneSide = (piece: PieceBuild, part: PartBuild, said: Groups): boolean =>
+  part.parent !== undefined &&
+  (said.edge === 'both' || (piece.bothSides && said.edge === 'beginning' && inPairs(said)));
+
+/** 'At the beginning of next 2 rows', where both sides are worked at once: in one of the two on each. */
+const inPairs = ({ work, groups }: Groups): boolean =>
+  work === 'bo' && groups.every(({ rows, every, toCount }) => rows % 2 === 0 && every === 1 && !toCount);
 
 /** Groups bound off away from the neck begin the armhole, and later on (or on one side only) the shoulder. */
 function markPlace(piece: PieceBuild, part: PartBuild): void {

@@ -31,6 +31,12 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
     note.kind = 'own words';
     return;
   }
+  // while stitches wait for their turn, words that speak of work may be theirs
+  if (isDone(part) && !build.talk && one.hints && (build.piece?.resting.length ?? 0) > 0) {
+    note.faults.push(one.fault);
+    note.kind = 'own words';
+    return;
+  }
   const title = one.short && isDone(part) && !one.asks;
   if (!one.work && one.bids && !build.talk && part !== undefined && !isDone(part)) {
     note.faults.push(one.fault);

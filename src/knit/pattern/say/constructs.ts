@@ -5,6 +5,7 @@ import { readBindOff, readRestElided } from './bind-off.ts';
 import { readBorders } from './borders.ts';
 import { readButtonholes } from './buttonholes.ts';
 import { readCastOn } from './cast-on.ts';
+import { readCentre } from './centre.ts';
 import { readChange } from './change.ts';
 import { readEnding } from './ending.ts';
 import { readEven } from './even.ts';
@@ -17,7 +18,7 @@ import { readNote, readPassing } from './note.ts';
 import { readOtherSide } from './other-side.ts';
 import { readUntil } from './phrase/until.ts';
 import { readPickUp, seesPickUp } from './pick-up.ts';
-import { readRejoin } from './rejoin.ts';
+import { readRejoin, readTakenUp } from './rejoin.ts';
 import { readRepeatNamed } from './repeat-named.ts';
 import { readRepeatJustNamed, readRepeatRows, readRowsAgain } from './repeat-rows.ts';
 import { readRepeatStars } from './repeat-stars.ts';
@@ -119,12 +120,16 @@ const CONSTRUCTS: readonly Construct[] = [
   readRowsAgain,
   (c, said) => readRepeatRows(c, REPEATS.has(said.at(-1)?.statement.is ?? 'turn')),
   readElided,
+  // 'bind off center 12 sts and …' would be bound off where the row begins
+  readCentre,
   readGroups,
   readBindOff,
   readShape,
   // 'complete to match first side' would be worked as for a piece called 'first'
   readOtherSide,
   readAsFor,
+  // 'pick up the 20 sts left on holder' would be picked up along an edge
+  readTakenUp,
   // 'with RS facing, pick up …' would be passed over up to the comma
   (c) => (seesPickUp(c) ? readPickUp(c) : undefined),
   // 'with RS facing, rejoin yarn …' too

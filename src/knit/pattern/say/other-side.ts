@@ -1,4 +1,14 @@
-import { attempt, type Cursor, sees, takeAnyPhrase, takes, took } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  sees,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+  took,
+} from '../../row/read/cursor.ts';
+import { STS } from '../../row/read/goal.ts';
 import { takeFirst, takeSecond } from './phrase/ordinal.ts';
 import type { Said, Statement } from './statement.ts';
 
@@ -18,6 +28,7 @@ const MATCHING = [
 
 /** 'complete other side to match, reversing shaping', 'work second side as first'. */
 export const readOtherSide = (c: Cursor, before: readonly Said[] = []): Statement | undefined =>
+  readTheSame(c) ??
   attempt(c, () => {
     const verb = takes(c, 'complete', 'work', 'finish', 'k', 'completing', 'make', 'shape');
     takes(c, 'the', 'in');
@@ -35,7 +46,7 @@ export const readOtherSide = (c: Cursor, before: readonly Said[] = []): Statemen
     );
     if (what) takeAnyPhrase(c, 'of the? neck|front|back|work');
     const matches = takeAnyPhrase(c, ...MATCHING);
-    takeAnyPhrase(c, 'for', 'with', 'to');
+    takeAnyPhrase(c, 'as for?', 'for', 'with', 'to');
     takes(c, 'the');
     const first = takes(c, 'right', 'left', 'other') || takeFirst(c);
     const firstWhat = takes(c, 'side', 'shoulder', 'half');
@@ -58,6 +69,34 @@ export const readOtherSide = (c: Cursor, before: readonly Said[] = []): Statemen
     if (verb && matches && ((other && what) || (first && firstWhat) || rejoined)) {
       return { is: 'other side', reversing: readReversing(c) };
     }
+  });
+
+/** 'do the same at the other side', 'repeat for the other shoulder', 'work the remaining 20 sts in the same way'. */
+const readTheSame = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const same = takeAnyPhrase(
+      c,
+      'do|work the same at|on|for the? other|second side|shoulder|half',
+      'rep for|on the? other|second side|shoulder|half',
+      'complete|finish as for? first side|shoulder|half',
+      'complete|work|finish to match|correspond to? the? other|first side|shoulder|half',
+    );
+    if (!same && !takeRest(c)) return undefined;
+    takeAnyPhrase(c, 'of the? neck|front|back|work|neckline');
+    const reversing = readReversing(c);
+    return c.at >= c.end || sees(c, '.', ',', ';') ? { is: 'other side', reversing } : undefined;
+  });
+
+const takeRest = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takes(c, 'work', 'complete', 'finish')) return false;
+    takes(c, 'the');
+    if (!takes(c, 'rem', 'other', 'held')) return false;
+    takeNumber(c);
+    return (
+      takePhrase(c, STS) &&
+      takeAnyPhrase(c, 'in? the? same way|manner', 'to match|correspond', 'the? same', 'likewise')
+    );
   });
 
 export const readReversing = (c: Cursor): boolean =>

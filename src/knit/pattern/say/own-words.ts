@@ -34,6 +34,8 @@ export interface OwnWords {
   readonly stated?: number;
   /** it speaks of knitting */
   readonly work: boolean;
+  /** a word of it is one of knitting */
+  readonly hints: boolean;
   /** it asks for knitting, whether stitches are on the needle or not: 'Bind off 7 sts each side 4 times' */
   readonly asks: boolean;
   /** it bids something of the work in hand, or is the rest of a sentence that was cut: never passed over */
@@ -83,7 +85,7 @@ export function ownWords(
     is: 'own words',
     words: said,
     fault,
-    work: soundsLikeWork(tokens, sentence.from, sentence.to),
+    ...soundsLikeWork(tokens, sentence.from, sentence.to),
     castsOn: castsOnSomewhere(cursorOver(tokens, sentence.from, sentence.to)),
     another:
       likeAnother(cursorOver(tokens, sentence.from, sentence.to)) ||
@@ -201,14 +203,19 @@ function bidsWork(c: Cursor): boolean {
 }
 
 /** Whether a sentence speaks of knitting, or only talks. */
-function soundsLikeWork(tokens: readonly Token[], from: number, to: number): boolean {
+function soundsLikeWork(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+): { readonly work: boolean; readonly hints: boolean } {
   let words = 0;
   let numbers = 0;
   for (let i = from; i < to; i += 1) {
     const token = tokens[i] as Token;
     if (token.kind === 'number') numbers += 1;
-    else if (isWord(token, 'bind', 'cast') && isWord(tokens[i + 1], 'off')) return true;
+    else if (isWord(token, 'bind', 'cast') && isWord(tokens[i + 1], 'off'))
+      return { work: true, hints: true };
     else if (means(token.text, 'sounds like work')) words += 1;
   }
-  return words >= 2 || (words >= 1 && numbers >= 1);
+  return { work: words >= 2 || (words >= 1 && numbers >= 1), hints: words >= 1 };
 }

@@ -41,13 +41,14 @@ function edgeSaid(tokens: readonly Token[]): 'left' | 'right' | 'middle' | undef
 }
 
 function rejoined(c: Cursor): number | 'some' | undefined {
-  if (takes(c, 'rejoin', 'join', 'attach', 'rejoining', 'tie')) {
+  if (takes(c, 'rejoin', 'join', 'attach', 'rejoining', 'tie', 'connect', 'reattach')) {
     takes(c, 'in', 'on');
     takes(c, 'the', 'a');
     takeSecond(c);
     takeAnyPhrase(c, 'yarn|wool|thread|ball', 'another|new ball|yarn', 'yarns');
     takeAnyPhrase(c, 'of yarn|wool', 'and');
     takes(c, 'to', 'at', 'on');
+    if (takeAnyPhrase(c, ...OTHER_SIDE)) return 'some';
     skipFacing(c);
     return remaining(c);
   }
@@ -79,6 +80,41 @@ function rejoined(c: Cursor): number | 'some' | undefined {
   return undefined;
 }
 
+const SIDE = 'the? other|second side|shoulder|half';
+const OTHER_SIDE = [`${SIDE} of the? v? neck|work`, SIDE];
+
+const HELD = [
+  'left|held? on the? a? spare|st? holder|needle',
+  'left|held for the? left|right|other|second side|shoulder|front|back',
+  'left',
+];
+
+/** What waits is taken up again; 'pick up 20 sts along the edge' picks up others. */
+export const readTakenUp = (c: Cursor): Statement | undefined => {
+  const sts = takenUp(c);
+  if (sts === undefined) return undefined;
+  return { is: 'rejoin', ...(sts === 'some' ? {} : { stitches: sts }) };
+};
+
+/** 'pick up the other side', 'take up the 20 sts left for other shoulder', 'slip the remaining 20 sts on to the needle'. */
+const takenUp = (c: Cursor): number | 'some' | undefined =>
+  attempt(c, () => {
+    const up = takeAnyPhrase(c, 'pick|take up');
+    if (!up && !takePhrase(c, 'sl|place|put|return|transfer')) return undefined;
+    if (up && takeAnyPhrase(c, ...OTHER_SIDE)) return 'some';
+    takes(c, 'the');
+    const which = takes(c, 'rem', 'held', 'other');
+    const n = takeNumber(c);
+    const late = takes(c, 'held', 'rem');
+    if (!takePhrase(c, STS)) return undefined;
+    const left = takeAnyPhrase(c, ...HELD);
+    if (!up && !takeAnyPhrase(c, 'back? on|onto|to to? the needle', 'back on|onto|to needle'))
+      return undefined;
+    if (!which && !late && !left) return undefined;
+    takeAnyPhrase(c, 'and|, rejoin|join|attach|reattach yarn');
+    return n !== undefined && Number.isSafeInteger(n) ? n : 'some';
+  });
+
 /** 'Place held 8 sts of right shoulder on needle and reattach yarn' */
 const heldSts = (c: Cursor): number | undefined =>
   attempt(c, () => {
@@ -103,6 +139,8 @@ export function remaining(c: Cursor): number | 'some' {
   const sts = takePhrase(c, STS);
   takeAnyPhrase(
     c,
+    ...HELD,
+    'on|from the? holder',
     'at neck|inner|front|inside|armhole edge',
     'opposite|other side of neck edge?',
     'at center',

@@ -32,7 +32,9 @@ function readEachSide(c: Cursor): Statement | undefined {
   const each = takeAnyPhrase(
     c,
     'work|working|k|finish each|both side|sides|shoulder|half of? the? neck|neckline|front|back|work? separately|singly',
-    'each side is worked separately',
+    'each side|shoulder is now|then? worked separately',
+    '2|both|the? 2? sides|side|shoulders|shoulder are now? worked separately',
+    'cont|continuing|work|working on each side|shoulder separately',
     'work sides separately',
   );
   return each ? { is: 'work on', which: 'each side' } : undefined;
@@ -48,7 +50,7 @@ const readOn = (c: Cursor): Statement | undefined =>
       !takeAnyPhrase(
         c,
         'work|working|cont|continuing back and forth on|over',
-        'work|working|cont|continuing on|with|over',
+        'work|working|cont|continuing|proceed|proceeding on|with|over',
         'start|begin the? front|back|other? side? on|over|with',
         'work|working|cont in patt on',
         'cont|continuing to? work|working on|with|over',
@@ -67,7 +69,9 @@ const readOn = (c: Cursor): Statement | undefined =>
     }
     const rem = sees(c, 'rem');
     const which = readWhichOnes(c);
-    takes(c, 'last', 'first', 'set', 'side', 'group');
+    while (takes(c, 'last', 'first', 'set', 'side', 'group')) {
+      // 'this last group'
+    }
     takes(c, 'of');
     const n = takeNumber(c);
     takeAnyPhrase(c, 'shoulder', 'left|right? front|back|shoulder');
@@ -121,9 +125,17 @@ function readWhichOnes(c: Cursor): 'first' | 'last' | 'these' | undefined {
 
 function readBothAtOnce(c: Cursor): Statement | undefined {
   if (
+    takeAnyPhrase(
+      c,
+      'both sides are worked at the? once|same time?',
+      'work|working each side|shoulder with|using a? separate|its own? ball of? yarn|wool?',
+    )
+  )
+    return { is: 'work on', which: 'both at once' };
+  if (
     !takeAnyPhrase(
       c,
-      'work|working both|each side|sides separately? at the? once|same time?',
+      'work|working both|each side|sides|shoulder separately? at the? once|same time? ,?',
       'at the? same time work|working both|each side|sides',
       'work|working both side|sides with|using separate|2 ball of? yarn|wool?',
     )

@@ -1,17 +1,20 @@
 import type { StitchName } from '../../stitch.ts';
-import { type Cursor, takePhrase, takes } from './cursor.ts';
+import { type Cursor, isWord, takePhrase, takes } from './cursor.ts';
 import { readCount, readGoal, STS, takeSts } from './goal.ts';
 import { skipManner } from './manner.ts';
 import type { Item } from './notation.ts';
 import { counted, type ReadItem } from './plain.ts';
 
 export function countedEdge(c: Cursor, work: StitchName): ReadItem {
+  const from = c.at;
   const n = readCount(c);
   takes(c, 'more');
   takes(c, 'center', 'rem', 'new');
+  const centre = work === 'bo' && c.tokens.slice(from, c.at).some((one) => isWord(one, 'center', 'middle'));
   takeSts(c);
   skipManner(c);
-  return n === undefined ? { item: allOf(work) } : counted(work, n);
+  if (n === undefined) return { item: allOf(work) };
+  return centre ? { item: { is: 'stitches', work, times: n, centre } } : counted(work, n);
 }
 
 export const allOf = (work: StitchName): Item => ({

@@ -14,6 +14,8 @@ export type Item =
       readonly panel?: boolean;
       /** 'rib 5': in the rib, whatever else is on the needle */
       readonly rib?: boolean;
+      /** of those bound off: they lie in the middle of what is on the needle */
+      readonly centre?: true;
       /** cast on over those bound off in the row before */
       readonly over?: true;
     }

@@ -97,8 +97,8 @@ With RS facing, cast off centre 6 sts, work to end.
 Cast on 20 sts. K 2 rows. Bind off.
   > 20→0 Piece/body 1 RS knit · WS knit · RS bind off all sts in pattern (0)
 Work the same on the other side of the neck.
-  > own words →0
-  > ✗ stitch or repeat expected @2:1 column 1
+  > →0
+  > ✗ nothing rests @2:1
   > = Piece, other, 1 to make, lines 1
   > =   body from {castOn 20}, RS: 2 stocking 4 mm; bind off
 

@@ -61,7 +61,7 @@ describe('what is pasted from a page', () => {
       Work this panel in k1, p1 rib as follows: → even: fabric {rib, face kp} | @31 note: about aside
       1st row of {pattern|the pattern|patt}: k 4, p 2 → row: label {rows [1]}, items 'k ×4, p ×2'
       Repeat rows 1 through 8 for {panel pattern|main pattern|rib} → repeat rows: from 1, to 8
-      Work the same on the other side of the neck → ✗ stitch or repeat expected @1
+      Work the same on the other side of the neck → other side: reversing false
       Keeping the rib going, cast off 15 sts at beg of next 2 rows → note: about aside | @24 groups: work bo, edge beginning, groups [{stitches 15, rows 2, every 1}]
       Keeping continuity of patt as set, work 6 rows → note: about aside | @36 even: until {rows, n 6}
       Keeping continuity of patt and front border as set, work 6 rows → note: about aside | @53 even: until {rows, n 6}

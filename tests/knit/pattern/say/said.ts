@@ -48,7 +48,7 @@ const itemsInShort = (items: readonly Item[]): string => items.map(itemInShort).
 function itemInShort(item: Item): string {
   switch (item.is) {
     case 'stitches':
-      return `${item.work}${item.times === 1 ? '' : ` ×${item.times}`}${item.panel ? ' panel' : ''}`;
+      return `${item.work}${item.times === 1 ? '' : ` ×${item.times}`}${item.panel ? ' panel' : ''}${item.centre ? ' in the middle' : ''}`;
     case 'stitches to':
       return `${item.work} to ${inWords(item.goal)}${item.appear ? ' as they look' : ''}`;
     case 'group':

@@ -29,9 +29,9 @@ describe('a shaping within rows, in all its wordings,', () => {
       Work on rem 8 sts until it measures 12 cm → work on: which these, stitches 8 | @19 even: fabric {established}, until {length, mm 120, from start}
       Divide for neck as follows: k20, turn → heading: title {words 'divide for neck', pattern 'divide for neck', divides}, sideOnly false, talk false, places [neck] | @29 row: items 'k ×20, {turn}'
       Divide for neck as foll: k20, turn → heading: title {words 'divide for neck', pattern 'divide for neck', divides}, sideOnly false, talk false, places [neck] | @26 row: items 'k ×20, {turn}'
-      Join 2nd ball of yarn and bind off centre 20 sts, k to end → rejoin | @27 row: items 'bo ×20, k to {left 0}'
-      Join second ball of yarn and bind off centre 20 sts, k to end → rejoin | @30 row: items 'bo ×20, k to {left 0}'
-      Join a second ball of yarn and bind off centre 20 sts, k to end → rejoin | @32 row: items 'bo ×20, k to {left 0}'
+      Join 2nd ball of yarn and bind off centre 20 sts, k to end → rejoin | @27 row: items 'bo ×20 in the middle, k to {left 0}'
+      Join second ball of yarn and bind off centre 20 sts, k to end → rejoin | @30 row: items 'bo ×20 in the middle, k to {left 0}'
+      Join a second ball of yarn and bind off centre 20 sts, k to end → rejoin | @32 row: items 'bo ×20 in the middle, k to {left 0}'
       {Working|Work} {each side|both sides} at the same time with separate balls of yarn → work on: which 'both at once'
       Work until same length as back less 3 rows → even: until {same length, piece {words back, name back}, lessRows 3}
       Work in patt until piece measures 12 cm, ending with {row 4 of patt|a 4th patt row|4th row of pattern} → even: fabric {established}, until {length, mm 120, from start, endRow 4}

@@ -18,7 +18,10 @@ export function writtenRow(
   written: readonly Item[],
   ahead: readonly Said[],
 ): Fault | undefined {
-  const items = acrossTheRest(written, part.live, ahead[0]?.statement);
+  const centred = withSides(written, part.live - part.unworked);
+  if (centred === undefined)
+    return fault('centre not in the middle', { stitches: part.live, centreStitches: takenBy(written) ?? 0 });
+  const items = acrossTheRest(centred, part.live, ahead[0]?.statement);
   const only = items.length === 1 ? items[0] : undefined;
   if (only?.is === 'evenly') {
     const change = only.to === undefined ? only.change : only.to - part.live;
@@ -48,6 +51,19 @@ export function writtenRow(
   if (group) dropBorderAt(part, begin);
   part.gap = items.some(mayPart) ? gapOf(part, cutsIn(items, live)) : undefined;
   return undefined;
+}
+
+/** 'Bind off center 12 sts' and nothing else: as many before them as behind; undefined where they have no middle. */
+function withSides(items: readonly Item[], live: number): readonly Item[] | undefined {
+  const [only, ...more] = items;
+  if (only?.is !== 'stitches' || !only.centre || more.length > 0 || only.times >= live) return items;
+  const side = (live - only.times) / 2;
+  if (!Number.isInteger(side)) return undefined;
+  return [
+    { is: 'stitches', work: 'patt', times: side },
+    only,
+    { is: 'stitches to', work: 'patt', goal: END },
+  ];
 }
 
 /** 'BO 4 sts, k to end' begins an armhole where none has begun. */
