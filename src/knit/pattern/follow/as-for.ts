@@ -30,6 +30,7 @@ export function doAsFor(
   const next = ahead.find(({ line }) => line === build.line)?.statement;
   const goesOn = said.to === undefined && source.live === 0 && next !== undefined && GOES_ON.has(next.is);
   if (goesOn) return copyBeforeEnd(build, piece, other, part, next, how);
+  if (said.to?.is === 'less') return copyToLess(build, piece, other, part, said, how);
   const end = endOf(other, source, said.to);
   if (end === undefined) return fault('place not known');
   copyMarks(other, piece, part, end);
@@ -42,6 +43,36 @@ export function doAsFor(
     return workUntil(build, piece, part, said.to);
   if (wrong || said.to !== undefined) return wrong;
   return finishLike(build, piece, other, source, part, how);
+}
+
+/** 'Until piece measures 5 cm less than back to shoulder': up to what is measured before that place, and so much of it. */
+function copyToLess(
+  build: Build,
+  piece: PieceBuild,
+  other: PieceBuild,
+  part: PartBuild,
+  said: AsFor,
+  how: Copying,
+): Fault | undefined {
+  const source = other.parts[0] as PartBuild;
+  const { to } = said;
+  if (to?.is !== 'less') return undefined;
+  const mark = to.place && markOf(other, to.place);
+  if (to.place && mark?.part !== source) return fault('place not known');
+  const place = mark ? mark.rows - source.baseRows : rowsToMeasure(other, source);
+  let end = place;
+  while (source.rows[end - 1]?.kind === 'stretch') end -= 1;
+  if (end === place) return fault('place not known');
+  copyMarks(other, piece, part, end);
+  const wrong = copyRows(build, piece, source, part, part.rows.length, end, how);
+  if (wrong) return wrong;
+  part.fabric = source.rows[end]?.fabric ?? part.fabric;
+  return workUntil(build, piece, part, {
+    is: 'same length',
+    piece: said.piece,
+    ...(to.place && { to: to.place }),
+    lessMm: to.mm,
+  });
 }
 
 /** What is worked on stitches that a whole piece would have bound off. */

@@ -87,6 +87,9 @@ function noteUnread(
   const found = note.faults.slice(had.faults);
   noteFollowing(build, found, note, one);
   if (!mended && found.every(({ code }) => NOTICES.has(code))) return;
+  const { defining } = build;
+  if (!mended && defining && defining.rows.size > 0)
+    defining.unread ??= one.is === 'own words' ? one.from : one.said.line;
   if (!mended && !build.unreadLines.has(one.words))
     build.unreadLines.set(one.words, one.is === 'own words' ? one.from : one.said.line);
   if (span === undefined) return;

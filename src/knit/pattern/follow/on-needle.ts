@@ -59,7 +59,10 @@ export function doOnNeedle(
   ahead: readonly Said[],
 ): Fault | undefined {
   const wasDefining = build.defining;
-  if (wasDefining && statement.is === 'repeat rows') return undefined;
+  // 'rep rows 3-4 until 15 sts rem' is no repeat of a stitch pattern
+  const counts = statement.is === 'repeat rows' && statement.until?.is === 'count';
+  if (wasDefining && statement.is === 'repeat rows')
+    return counts ? fault('nothing on the needle') : undefined;
   build.defining = undefined;
   const piece = statement.is === 'as for' ? (leadPiece(build) ?? pieceInHand(build)) : pieceInHand(build);
   switch (statement.is) {

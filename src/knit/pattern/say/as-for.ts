@@ -52,10 +52,12 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
         'to match',
       ) ||
       (took(c, 'correspond', 'match') && (takes(c, 'with', 'to') || took(c, 'match')));
-    takes(c, 'for', 'of');
+    takes(c, 'for', 'of', ...(took(c, 'as') ? ['on', 'in'] : []));
     takes(c, 'the');
     const piece = as ? readPieceName(c) : undefined;
     if (piece === undefined) return undefined;
+    // 'shape armhole same as back armhole'
+    if (shaped !== undefined) attempt(c, () => readPlace(c) === shaped);
     takes(c, ',');
     const reversing = readReversing(c);
     const stars = between || takeFromStars(c);
@@ -77,7 +79,9 @@ const takeFromStars = (c: Cursor): boolean =>
 /** 'shape armhole(s)', 'armhole shaping', 'shoulder': only that stretch of the other piece is worked. */
 const readOnly = (c: Cursor): Place | undefined =>
   attempt(c, () => {
-    const shape = takes(c, 'shape', 'shaping') || takeAnyPhrase(c, 'bind|cast off and? dec? for', 'dec for');
+    const shape =
+      takes(c, 'shape', 'shaping') ||
+      takeAnyPhrase(c, 'bind|cast off and? dec? for', 'dec for', 'bind|cast off');
     takes(c, 'the');
     const place = readPlace(c);
     if (place !== undefined && (shape || sees(c, 'as', 'same', 'in', 'to') || took(c, 'shaping', 'shapings')))
@@ -98,10 +102,21 @@ const readRowsPast = (c: Cursor): AsFarAs | undefined =>
       : undefined;
   });
 
+/** 'until 4 rows before shoulder shaping'. */
+const readRowsBefore = (c: Cursor): AsFarAs | undefined =>
+  attempt(c, () => {
+    takes(c, ',');
+    const rows = takes(c, 'until', 'to') ? takeNumber(c) : undefined;
+    if (rows === undefined || !Number.isSafeInteger(rows) || !takes(c, 'rows')) return undefined;
+    if (!takes(c, 'before', 'below')) return undefined;
+    const place = readPlace(c);
+    return place && { is: 'rows before', rows, place };
+  });
+
 const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
   attempt(c, () => {
     const from = c.at;
-    const past = readRowsPast(c);
+    const past = readRowsPast(c) ?? readRowsBefore(c);
     if (past) return past;
     const place = readToPlace(c);
     if (place !== undefined) return place;
@@ -110,6 +125,8 @@ const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
       const before = until.to === undefined ? {} : { place: until.to };
       return { is: 'rows before', rows: until.lessRows, ...before };
     }
+    if (until?.is === 'same length' && until.lessMm !== undefined)
+      return { is: 'less', mm: until.lessMm, ...(until.to === undefined ? {} : { place: until.to }) };
     if (until?.is === 'count') return until;
     if (until?.is === 'rows in all' && !c.tokens.slice(from, c.at).some((one) => isWord(one, 'after')))
       return { is: 'rows after', rows: until.n, from: until.from };
@@ -120,12 +137,18 @@ const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
 const readToPlace = (c: Cursor): AsFarAs | undefined =>
   attempt(c, () => {
     takes(c, ',');
+    const from = c.at;
     if (!takes(c, 'to', 'until', 'up', 'as')) return undefined;
     takes(c, 'to', 'far', 'end');
     takes(c, 'as', 'of');
     takes(c, 'the', 'where', 'beg', 'start');
+    if (takes(c, 'completion')) takes(c, 'of');
     const place = readPlace(c);
     if (place === undefined) return undefined;
+    // 'to end of armhole shaping'
+    const behind = c.tokens.slice(from, c.at).some((one) => isWord(one, 'end', 'completion'));
+    if (behind && place !== 'rib' && took(c, 'shaping', 'shapings'))
+      return { is: 'rows after', rows: 0, from: place, past: true };
     if (
       takeAnyPhrase(
         c,

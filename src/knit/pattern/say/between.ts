@@ -6,6 +6,7 @@ import {
   peekWord,
   sees,
   seesPhrase,
+  takeAnyPhrase,
   takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
@@ -34,6 +35,7 @@ export function skipBetween(c: Cursor): void {
   ) {
     // what joins two instructions says nothing of its own
   }
+  skipWhatFor(c);
   skipShapingBy(c);
   // '(k 1 row, p 1 row) twice'
   if (
@@ -43,6 +45,19 @@ export function skipBetween(c: Cursor): void {
   )
     c.at += 1;
 }
+
+/** '… for bottom border', '… and set aside for later': the end of a sentence that works nothing. */
+const skipWhatFor = (c: Cursor): boolean =>
+  attempt(
+    c,
+    () =>
+      takeAnyPhrase(
+        c,
+        'set aside for? later|now?',
+        'for the? bottom|lower|upper|top? border|edge|edging|hem|waistband|welt',
+      ) &&
+      (c.at >= c.end || sees(c, '.', ';')),
+  );
 
 /** 'shaping side seams by dec 1 st …': what is shaped says nothing of how. */
 function skipShapingBy(c: Cursor): void {

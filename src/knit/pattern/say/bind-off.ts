@@ -112,6 +112,7 @@ function skipHow(c: Cursor): void {
     'kwise|pwise|ribwise',
     'as if to k|p',
     'very? loosely',
+    'evenly',
     'loose|firmly',
     'on rs|ws',
     'on right|wrong side',

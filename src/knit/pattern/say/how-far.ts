@@ -81,6 +81,8 @@ export type AsFarAs =
   | { readonly is: 'rows before'; readonly rows: number; readonly place?: Place }
   | { readonly is: 'rows after'; readonly rows: number; readonly from: MarkName; readonly past?: true }
   | { readonly is: 'count'; readonly stitches: number }
+  /** so much shorter than the other piece is there */
+  | { readonly is: 'less'; readonly mm: number; readonly place?: Place }
   | { readonly is: 'length'; readonly mm: number; readonly from: From };
 
 /** Another piece as the text calls it: 'back', 'first sleeve'. */

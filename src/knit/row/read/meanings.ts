@@ -89,8 +89,8 @@ const table = {
   'says nothing between stitches':
     ', ; : . - / and then end ending ends with finish finishing now to loosely firmly across row by the also again last ' +
     'next sts st thus as follows foll of is are = ! wyif wyib yb yarn back front bring turn',
-  'special in a row': 'join rejoin attach add turn w wt wrap wrapping end ending last instead',
-  'joins yarn': 'join attach add',
+  'special in a row': 'join rejoin attach add tie turn w wt wrap wrapping end ending last instead',
+  'joins yarn': 'join attach add tie',
   yarn: 'yarn ball wool skein',
   'letter of a yarn': 'a b c d e f g',
   'name of a yarn':
@@ -136,7 +136,7 @@ const table = {
     'sleeves armbands pockets fronts booties mittens mitts cuffs ties straps wristlets bands legs socks',
   'band of a neck': 'neckband band border edging collar',
   'dash behind a heading': '- .',
-  'beside a shaping in a heading': 'shape shaping for the and of begin divide st nd edge',
+  'beside a shaping in a heading': 'shape shaping decreases increases for the and of begin divide st nd edge',
   'no name of a piece':
     'row rows rnd rnds round rounds next last first second size sizes gauge tension this these then now and with using cast ' +
     'work all note both before after for to at on in armhole armholes neck underarm shoulder sleeve thumb heel',

@@ -35,6 +35,34 @@ Work 4 rows in garter st.`;
   expect(hangs(text)[7]).toBeUndefined();
 });
 
+it('so does one of which a row is missing, since nobody knows its number', () => {
+  const text = `Pattern stitch
+Row 1: k2, p2 across.
+Row 2: p2, k2 across.
+Two wobbles are now knit with 2 sts of each row tog.
+Back
+Cast on 24 sts.
+Work 8 rows in pattern.
+Work 4 rows in garter st.`;
+  expect(failed(text)).toEqual([4]);
+  expect(hangs(text)[6]).toBe(4);
+  expect(hangs(text)[7]).toBeUndefined();
+});
+
+it('a name over rows to come makes none, and rows that go on to a count are none of a stitch pattern', () => {
+  const { lines } = readPattern(`Cast on 20 sts.
+Work 2 rows in st st.
+Armhole Decreases
+Bind off 2 sts at beg of next 2 rows.
+Left Front
+Row 1: k2tog, k to end.
+Row 2: p.
+Rep Rows 1-2 until 8 sts rem.
+Cast off evenly.`);
+  expect(lines[2]).toMatchObject({ kind: 'heading', rows: [], faults: [] });
+  expect(lines[7]?.faults.map(({ code }) => code)).toEqual(['nothing on the needle']);
+});
+
 it('a piece that is worked as another one hangs on what was not understood of that', () => {
   const text = `Back
 Cast on 40 sts.

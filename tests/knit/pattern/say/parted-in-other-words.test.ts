@@ -34,6 +34,15 @@ describe('a work that is parted', () => {
 
   it.each(
     table(`
+      Work in garter st for 3 cm{,|} for {bottom|lower|the lower} border → even: fabric {named, name garter}, until {length, mm 30, from here}
+      Work 4 rows in garter st for {hem|the hem|lower edge} → even: fabric {named, name garter}, until {rows, n 4}
+      Place remaining sts on {a st holder|a holder} and set aside {for later|} → hold: which rest
+      Work across 12 sts, place next 10 sts on a holder for front {neck line|neck|neckline}, {join|tie in} another ball of yarn and work across remaining 12 sts → row: items 'patt ×12, hold ×10, patt ×12'
+    `),
+  )('says what it is for: $line', expectReading);
+
+  it.each(
+    table(`
       Rejoin yarn and {work|finish|complete} to {correspond|match} → rejoin | @17 other side: reversing false
       {Work|Finish|Complete} {this|second|the other|the second} side to {correspond|match} → other side: reversing false
       {Complete|Work|Finish} to {correspond|match} {to|} {other|first} side, reversing shaping → other side: reversing
@@ -48,6 +57,7 @@ describe('a work that is parted', () => {
 
   it.each(
     table(`
+      Work in garter st for the hem of it → ✗ stitch expected @36
       Bind off center 12 sts, k to end → row: items 'bo ×12 in the middle, k to {left 0}'
       K14, bind off center 12 sts, k14 → row: items 'k ×14, bo ×12 in the middle, k ×14'
       Slip the remaining 20 sts on a needle → hold: which rest, stitches 20

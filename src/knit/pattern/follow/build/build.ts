@@ -94,6 +94,8 @@ export interface StitchPattern {
   everyOther: readonly Item[] | undefined;
   readonly lines: Map<number, number>;
   stated?: boolean;
+  /** the source line of a row of it that was not understood */
+  unread?: number;
   /** how its rows looked where they were worked first */
   readonly faces?: readonly (Face | undefined)[];
 }

@@ -195,6 +195,9 @@ function sameLength(
     mark?.rows ??
     Math.max(0, ...other.parts.map((one) => one.baseRows + one.rows.length - closing(one, until.to)));
   const height = rowHeight(build, part);
+  // without a gauge nobody knows how many rows are 5 cm: she measures
+  if (until.lessMm !== undefined && height === 0)
+    return openTarget(build, piece, part, { from: 'start', ...(until.end && { end: until.end }) });
   const less =
     until.lessRows ?? (until.lessMm !== undefined && height > 0 ? Math.round(until.lessMm / height) : 0);
   const rows = Math.max(0, target - less - part.baseRows - part.rows.length);

@@ -53,13 +53,14 @@ export const readSameLength = (c: Cursor): Until | undefined =>
     takes(c, 'the');
     const piece = readPieceName(c);
     if (!same || piece === undefined) return undefined;
-    let to: Place | undefined;
+    // 'until armhole measures same as back armhole': it ends at the shoulder
+    let to: Place | undefined = takes(c, 'armhole') ? 'shoulder' : undefined;
     if (takes(c, 'to', 'up', 'at', 'before', 'until')) {
       takes(c, 'to');
       to = readPlace(c);
     }
     // '4 rows fewer than on back to shoulder have been worked'
-    if (lessRows !== undefined) takePhrase(c, 'have|has been worked|completed|knitted');
+    if (lessRows !== undefined) takePhrase(c, 'have|has|are been? worked|completed|knitted');
     const less = attempt(c, () => {
       takes(c, ',');
       if (!takes(c, 'less', 'minus')) return undefined;
