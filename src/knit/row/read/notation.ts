@@ -14,6 +14,8 @@ export type Item =
       readonly panel?: boolean;
       /** 'rib 5': in the rib, whatever else is on the needle */
       readonly rib?: boolean;
+      /** 'work 6 sts in garter st': in that, whatever else is on the needle */
+      readonly fabric?: FabricInRow;
       /** of those bound off: they lie in the middle of what is on the needle */
       readonly centre?: true;
       /** cast on over those bound off in the row before */
@@ -28,6 +30,7 @@ export type Item =
       /** each the other way round ('knit the purl sts and purl the knit sts') */
       readonly opposite?: boolean;
       readonly rib?: boolean;
+      readonly fabric?: FabricInRow;
     }
   | { readonly is: 'group'; readonly items: readonly Item[]; readonly times: number }
   /** `nth`: 'inc in every 10th st', and what is left over at the end is worked plain */
@@ -47,6 +50,9 @@ export type Item =
   | { readonly is: 'turn' }
   /** 'k22, place these sts on a holder, …': what was worked before it waits apart from what comes after; `of`: so many of it */
   | { readonly is: 'parting'; readonly of?: number };
+
+/** A fabric that a row names for some of its stitches. */
+export type FabricInRow = 'garter' | 'moss' | 'stocking';
 
 export type Goal =
   /** until so many stitches are left on the left needle */

@@ -1,6 +1,7 @@
 import { allOf } from './counted-edge.ts';
 import { ahead, attempt, type Cursor, isWord, peek, seesPhrase, takeAnyPhrase, takes } from './cursor.ts';
 import { readCount, readGoal, takeSts } from './goal.ts';
+import type { FabricInRow } from './notation.ts';
 import { counted, type ReadItem } from './plain.ts';
 
 /** 'work row 1 of cable panel over next 12 sts', 'work cable pattern across 12 sts'. */
@@ -29,14 +30,18 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
     if (seesPhrase(c, 'in back|front')) return undefined;
     if (!takes(c, 'work', 'working', 'patt', 'rib', 'cont', 'in', 'keeping', 'as')) return undefined;
     skipEstablished(c);
-    attempt(c, () => takeAnyPhrase(c, 'in? st st') && ahead(c, () => readGoal(c) !== undefined));
+    const stocking = attempt(
+      c,
+      () => takeAnyPhrase(c, 'in? st st') && ahead(c, () => readGoal(c) !== undefined),
+    );
     const rib = isWord(c.tokens[start], 'rib') ? { rib: true } : {};
+    const named = () => (stocking ? ({ fabric: 'stocking' } as const) : fabricSaid(c, start));
     const beside = readBesideGap(c);
     if (beside !== undefined) return { item: { is: 'stitches', work: 'patt', times: beside, ...rib } };
     const goal = readGoal(c);
     if (goal) {
       skipEstablished(c);
-      return { item: { is: 'stitches to', work: 'patt', goal, ...rib } };
+      return { item: { is: 'stitches to', work: 'patt', goal, ...rib, ...named() } };
     }
     // 'work twice into the next st'
     if (takeAnyPhrase(c, 'twice in|into the? next|same|first|last st')) return counted('inc', 1);
@@ -48,11 +53,19 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
       const styled = skipEstablished(c);
       const bare = isWord(c.tokens[start], 'patt', 'rib', 'work');
       if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|inch|in'))
-        return { item: { is: 'stitches', work: 'patt', times: n, ...rib } };
+        return { item: { is: 'stitches', work: 'patt', times: n, ...rib, ...named() } };
     } else if (c.at - start >= 2 || c.tokens[start]?.text === 'patt') {
       return { item: allOf('patt') };
     }
   });
+
+/** 'work 6 sts in garter st': the fabric that the words name. */
+function fabricSaid(c: Cursor, start: number): { readonly fabric?: FabricInRow } {
+  const fabric = FABRICS.find((name) => c.tokens.slice(start, c.at).some((one) => isWord(one, name)));
+  return fabric === undefined ? {} : { fabric };
+}
+
+const FABRICS: readonly FabricInRow[] = ['garter', 'moss', 'stocking'];
 
 const ESTABLISHED = [
   'in patt st',

@@ -57,7 +57,7 @@ Work in st st, keeping 5 sts garter stitch for border, for 4 rows.
 Cast on 20 sts.
   > →20
 Next row: Work 4 sts in garter st, k to end.
-  > 20 Piece/body 1 RS knit
+  > 20 Piece/body 1 RS k4, knit to end
 Next row: K the first 4 sts, p to end.
   > 20 Piece/body 2 WS k4, purl to end
   > = Piece, other, 1 to make, lines 2 3

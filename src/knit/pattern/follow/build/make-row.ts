@@ -12,6 +12,7 @@ import { type StitchName, stitches } from '../../../stitch.ts';
 import { spellPart } from './borders.ts';
 import { type Build, nextSide, type PartBuild } from './build.ts';
 import type { Edit } from './edit.ts';
+import { inFabrics } from './in-fabrics.ts';
 import { mergeEdits } from './merge-edits.ts';
 import { overGap } from './over-gap.ts';
 import { type Kind, pushRow } from './push-row.ts';
@@ -34,7 +35,8 @@ export function makeWrittenRow(
   const markers = side === 'RS' ? part.markers : part.markers.map((m) => part.live - m).reverse();
   const over = overGap(items, part);
   if (over === undefined) return fault('place not known');
-  const settled = settle(counts(withSide(afterTurn(over, front), part, side), count), {
+  const works = inFabrics(afterTurn(over, front), side, count, looksInOrder(part, side));
+  const settled = settle(counts(withSide(works, part, side), count), {
     stitches: count,
     markers,
     ...leftAtTurn(part),
@@ -122,6 +124,12 @@ function spellPattern(
   }
   return at === count ? shorten(runs) : [...steps];
 }
+
+/** The same in the order in which this side meets them. */
+const looksInOrder = (part: PartBuild, side: Side): StitchName[] | undefined => {
+  const looks = part.unworked > 0 ? undefined : spellAsItLooks(part, side);
+  return side === 'WS' ? looks?.reverse() : looks;
+};
 
 /** The stitches as the last row left them; undefined where that row was more than knit and purl. */
 function spellAsItLooks(part: PartBuild, side: Side): StitchName[] | undefined {
