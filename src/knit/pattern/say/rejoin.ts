@@ -150,6 +150,7 @@ export function remaining(c: Cursor): number | 'some' {
     'left on holder',
     'for second|other side|shoulder',
     'for left|right front|shoulder|side',
+    'for the? back|front',
   );
   takes(c, 'and');
   return n !== undefined && (sts || rest) && Number.isSafeInteger(n) ? n : 'some';

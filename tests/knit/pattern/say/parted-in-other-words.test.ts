@@ -24,6 +24,7 @@ describe('a work that is parted', () => {
   it.each(
     table(`
       Connect yarn to other side of V neck → rejoin
+      Rejoin yarn to 44 sts for {back|the back} → rejoin: stitches 44
       Reattach the yarn to the other side → rejoin
       {Return|Go back} to the {sts left on a spare needle|sts on the holder|held sts|sts left on the holder|sts left} → rejoin
       {Pick up|Take up} {the other side|the remaining sts|the held sts|rem sts|sts left on holder} → rejoin
