@@ -15,11 +15,11 @@ Next row: work 4 sts in garter st, k to last 4 sts, work 4 sts in garter st.
 Next row: work 4 sts in garter st, p to last 4 sts, work 4 sts in garter st.
   > 20 Piece/body 4 WS k4, purl to last 4 sts, k4
 Work 4 sts in seed st, work in st st to last 4 sts, work 4 sts in seed st.
-  > 20 Piece/body 5 RS k1, p1, k1, p1, knit to last 4 sts, k1, p1, k1, p1
+  > 20 Piece/body 5 RS [k1, p1] 2 times, knit to last 3 sts, p1, k1, p1
 Work 4 sts in seed st, work in st st to last 4 sts, work 4 sts in seed st.
-  > 20 Piece/body 6 WS p1, k1, p1, k1, purl to last 4 sts, p1, k1, p1, k1
+  > 20 Piece/body 6 WS [p1, k1] 2 times, purl to last 3 sts, k1, p1, k1
 Rep last 2 rows once more.
-  > 20 Piece/body 7 RS k1, p1, k1, p1, knit to last 4 sts, k1, p1, k1, p1 · WS p1, k1, p1, k1, purl to last 4 sts, p1, k1, p1, k1
+  > 20 Piece/body 7 RS [k1, p1] 2 times, knit to last 3 sts, p1, k1, p1 · WS [p1, k1] 2 times, purl to last 3 sts, k1, p1, k1
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7
   > =   body from {castOn 20}, RS: 8 stocking 4 mm; hold
 

@@ -139,11 +139,11 @@ FRONT
 Cast on 8 sts.
   > 8
 Work in st st until piece measures 2 cm less than back.
-  > 8 as long as she likes: 3 rows Front/body 1 RS knit · WS purl · RS knit
+  > 8 as long as she likes: 2 rows Front/body 1 RS knit · WS purl
   > = Back, back, 1 to make, lines 3
   > =   body from {castOn 8}, RS: 10 stocking 4 mm; hold
   > = Front, front, 1 to make, lines 6
-  > =   body from {castOn 8}, RS: 3 stocking 4 mm (length {id 'front/1', open, from start}); hold
+  > =   body from {castOn 8}, RS: 2 stocking 4 mm (length {id 'front/1', open, from start}); hold
 
 ### a side that is named puts a row more to an open stretch
 Cast on 8 sts.

@@ -64,7 +64,7 @@ describe('further wordings', () => {
       Return holder sts to working needle, join yarn → rejoin
       Cast 3 stitches onto your size 15 needle → cast on: stitches 3
       Make neck hole as follows: → note: about aside
-      Begin the crown decreases thus; → note: about aside
+      Begin the crown decreases thus; → heading: title {words 'crown decreases', pattern 'crown decreases', divides false}, sideOnly false, talk false, places []
       Inc 1 st each side 5 times, 13 inches → shape: change 1, edge both, beats [{every 2, times 5}] | @29 note: about aside
       Work across row in pattern to within 4 sts, K2tog, K2 → row: items 'patt to {left 4}, k2tog, k ×2'
       K across 1st 92 sts, turn → row: items 'k ×92, {turn}'

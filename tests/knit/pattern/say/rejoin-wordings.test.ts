@@ -46,7 +46,8 @@ describe('rejoin, in all its wordings,', () => {
       Fasten in yarn to rem 28 sts → note: about yarn | ✗ stitch or repeat expected @8
       Rejoin 2nd ball to rem sts → rejoin
       Rejoin 2nd ball at rem sts → rejoin
-      Join yarn to sts {set aside|side of 28} → rejoin | ✗ stitch or repeat expected @18
+      Join yarn to sts side of 28 → rejoin | ✗ stitch or repeat expected @18
+      Join yarn to sts set aside → rejoin
       Rejoin yarn, RS facing, to rem 28 sts → rejoin | ✗ stitch or repeat expected @14
       Return sts off the holder → ✗ stitch or repeat expected @1
       Return sts off st holder → ✗ stitch or repeat expected @1

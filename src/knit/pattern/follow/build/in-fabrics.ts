@@ -4,17 +4,20 @@ import type { StitchName } from '../../../stitch.ts';
 
 /**
  * 'Work 6 sts in garter st, k to end': what a row names a fabric for is worked in that, whatever is on the needle.
+ * @param main the fabric that is on the needle anyway, where it has a name
  * @param looks what each stitch looks like from this side, in the order worked; undefined where nobody knows
  */
 export function inFabrics(
   items: readonly Item[],
   side: Side,
   count: number,
+  main: string | undefined,
   looks: readonly StitchName[] | undefined,
 ): readonly Item[] {
   return items.flatMap((item, i): readonly Item[] => {
     if ((item.is !== 'stitches' && item.is !== 'stitches to') || item.fabric === undefined) return [item];
     const { fabric, ...plain } = item;
+    if (fabric === main) return [plain];
     if (fabric === 'garter') return [{ ...plain, work: 'k' }];
     if (fabric === 'stocking') return [{ ...plain, work: side === 'RS' ? 'k' : 'p' }];
     if (plain.is !== 'stitches') return [plain];

@@ -35,7 +35,8 @@ export function makeWrittenRow(
   const markers = side === 'RS' ? part.markers : part.markers.map((m) => part.live - m).reverse();
   const over = overGap(items, part);
   if (over === undefined) return fault('place not known');
-  const works = inFabrics(afterTurn(over, front), side, count, looksInOrder(part, side));
+  const main = part.fabric.is === 'face' ? part.fabric.name : undefined;
+  const works = inFabrics(afterTurn(over, front), side, count, main, looksInOrder(part, side));
   const settled = settle(counts(withSide(works, part, side), count), {
     stitches: count,
     markers,
