@@ -41,6 +41,10 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
   'src/screens/editor/straight-panels.tsx': [1, 'the depth of a V is asked for of straight panels only'],
   'src/screens/making-up/says-step.ts': [1, 'a step that sews raglans'],
   'src/knit/pattern/follow/build/fabric.ts': [1, "'knit for 5 cm' goes on in the text's stocking stitch"],
+  'src/knit/pattern/follow/build/in-fabrics.ts': [
+    2,
+    'what a row names is worked as it stands in garter stitch and in stocking stitch',
+  ],
   'src/knit/pattern/follow/build/make-row.ts': [1, "the text's stocking stitch is purled on the wrong side"],
   'src/knit/pattern/follow/build/cut-by-fabric.ts': [
     1,

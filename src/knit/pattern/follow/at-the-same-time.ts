@@ -9,7 +9,7 @@ import { trackOfGroups } from './groups.ts';
 import { trackOf } from './shape.ts';
 
 type After = Extract<Statement, { is: 'at the same time' }>['after'];
-type Waits = Pick<Partial<Track>, 'wait' | 'waitFor' | 'then'>;
+type Waits = Pick<Partial<Track>, 'wait' | 'waitFor' | 'behind'>;
 
 /** 'AT THE SAME TIME …' further on in the line, or at the head of the next, begins with this statement. */
 export function joinMeanwhile(build: Build, flow: readonly Flow[], i: number, used: Set<number>): void {
@@ -78,15 +78,15 @@ function chain(
     ...next.statement,
     edge: edgeOf(next.statement) === 'same' ? edge : edgeOf(next.statement),
   };
-  const behind = next && [{ ...next, statement: statement as Statement }, ...others];
-  if (behind && !behind.every((said) => goesBeside(build, part, said))) return undefined;
-  const then = behind && (() => chain(build, piece, part, behind, {}) as Track);
+  const following = next && [{ ...next, statement: statement as Statement }, ...others];
+  if (following && !following.every((said) => goesBeside(build, part, said))) return undefined;
+  const behind = following && (() => chain(build, piece, part, following, {}) as Track);
   build.line = first.line;
   return first.statement.is === 'groups'
-    ? trackOfGroups(build, piece, part, first.statement, { ...waits, then })
+    ? trackOfGroups(build, piece, part, first.statement, { ...waits, behind })
     : trackOf(build, piece, part, first.statement as Extract<Statement, { is: 'shape' }>, first.stated, {
         ...waits,
-        then,
+        behind,
       });
 }
 

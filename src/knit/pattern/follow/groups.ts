@@ -55,7 +55,7 @@ export function trackOfGroups(
   piece: PieceBuild,
   part: PartBuild,
   said: Groups,
-  { wait = 0, waitFor, then }: Pick<Partial<Track>, 'wait' | 'waitFor' | 'then'> = {},
+  { wait = 0, waitFor, behind }: Pick<Partial<Track>, 'wait' | 'waitFor' | 'behind'> = {},
 ): Track | undefined {
   if (said.byPurpose || said.groups.some(({ toCount }) => toCount !== undefined)) return undefined;
   const oneSide = onOneSide(piece, part, said);
@@ -87,7 +87,7 @@ export function trackOfGroups(
     line: build.line,
     wait,
     waitFor,
-    then,
+    behind,
   };
   startTrack(track, part);
   return track;

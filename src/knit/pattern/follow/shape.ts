@@ -20,7 +20,7 @@ export function trackOf(
   part: PartBuild,
   said: Shape,
   stated: number | undefined,
-  { wait = 0, waitFor, then }: Pick<Partial<Track>, 'wait' | 'waitFor' | 'then'> = {},
+  { wait = 0, waitFor, behind }: Pick<Partial<Track>, 'wait' | 'waitFor' | 'behind'> = {},
 ): Track {
   const beats =
     said.beats.length > 0
@@ -46,7 +46,7 @@ export function trackOf(
     line: build.line,
     wait,
     waitFor,
-    then,
+    behind,
   };
   startTrack(track, part);
   return track;

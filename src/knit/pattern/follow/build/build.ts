@@ -257,7 +257,7 @@ export interface Track {
   /** waits until so many stitches are on the needle, which are fewer or more than there were */
   waitFor?: { readonly stitches: number; readonly fewer: boolean } | undefined;
   /** what follows at its edge when it has ended */
-  readonly then?: (() => Track) | undefined;
+  readonly behind?: (() => Track) | undefined;
 }
 
 /** How a buttonhole was made, in its one row or two. */

@@ -22,7 +22,7 @@ export function settleBackground(build: Build, part: PartBuild): void {
       if (work === groups?.work) dropBorderAt(part, at);
   for (const track of build.meanwhile) settleTrack(track, part);
   build.meanwhile = build.meanwhile.flatMap((track) =>
-    track.ended ? (track.then ? [track.then()] : []) : [track],
+    track.ended ? (track.behind ? [track.behind()] : []) : [track],
   );
 }
 
