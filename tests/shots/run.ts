@@ -61,11 +61,15 @@ async function takeAll(): Promise<void> {
       shots.push(...(await take(phone.page, sight, look)));
     }
     await wear(phone.page, settings, looks[0]);
-    if (shots.length > 0)
+    if (shots.length > 0) {
+      // a window behind another is never drawn, and is waited for in vain
+      await table.bringToFront();
       await writeSheets(table, sight.name, shots, (sheet) => {
         const behind = sheet === 1 ? '' : `.${sheet}`;
         return `${folder}/sheets/${sight.name.replaceAll(' ', '-')}${behind}.png`;
       });
+      await phone.page.bringToFront();
+    }
     taken += shots.length;
   }
   await phone.close();
