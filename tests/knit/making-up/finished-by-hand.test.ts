@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { type Finished, finished, neckWorn } from '../../../src/knit/making-up/finished.ts';
 import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
-import { part, piece, section, standing } from './by-hand.ts';
-import { back, front, neckband, sleeve } from './pullover.ts';
+import { standing } from './by-hand.ts';
+import { armholeBand, back, front, neckband, sleeve } from './pullover.ts';
 import { cardigan, cardiganBands, drop, fromTheTop, indented, raglan, raglanBand } from './shapes.ts';
 
 /*
@@ -33,25 +33,6 @@ const pullover = {
   // three stitches level, two slants and four rows, in back and front
   armhole: 2 * (3 * 4 + 2 * SLANT + 4 * 3),
 };
-
-/** Fourteen stitches go round each armhole. */
-const armholeBand = piece(
-  'Armhole band',
-  'armhole band',
-  [
-    part(
-      'Band',
-      {
-        pickUp: [
-          { along: 'left front armhole', stitches: 6 },
-          { along: 'left back armhole', stitches: 8 },
-        ],
-      },
-      [section('rib', 3)],
-    ),
-  ],
-  { makes: 2 },
-);
 
 describe('what a garment measures', () => {
   it.each<[string, readonly Recipe[], Partial<Finished>]>([

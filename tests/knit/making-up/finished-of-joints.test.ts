@@ -5,7 +5,7 @@ import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
 import { workJoints } from '../../../src/knit/making-up/work-making-up.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { groups, off, part, piece, section, slant, standing } from './by-hand.ts';
-import { back, front, neckband, sleeve } from './pullover.ts';
+import { armholeBand, back, front, neckband, sleeve } from './pullover.ts';
 
 /* Measures of a few seams that are stated one by one, reckoned on paper: 4 mm a stitch, 3 mm a row; a seam takes a stitch of each edge. */
 
@@ -130,23 +130,6 @@ describe('round the neck', () => {
   const SLANT = Math.hypot(4, 6);
   // two slants beside each shoulder of two rows and three; four stitches between, eight behind
   const neck = 4 * SLANT + 5 * 3 + 4 * 4 + 8 * 4;
-  const armholes = piece(
-    'Armhole band',
-    'armhole band',
-    [
-      part(
-        'Band',
-        {
-          pickUp: [
-            { along: 'left front armhole', stitches: 6 },
-            { along: 'left back armhole', stitches: 8 },
-          ],
-        },
-        [section('rib', 3)],
-      ),
-    ],
-    { makes: 2 },
-  );
 
   it('is the edge that is left free, or that a band is picked up along, whatever the band is called', () => {
     expect(proposed(back, front).neck).toBeCloseTo(neck, 6);
@@ -155,9 +138,9 @@ describe('round the neck', () => {
   });
 
   it('is no armhole, and no edge of a band', () => {
-    expect(proposed(back, front, armholes).neck).toBeCloseTo(neck, 6);
-    expect(proposed(back, front, neckband, armholes).neck).toBeCloseTo(neck, 6);
-    expect(proposed(back, front, neckband, armholes).armhole).toBeCloseTo(
+    expect(proposed(back, front, armholeBand).neck).toBeCloseTo(neck, 6);
+    expect(proposed(back, front, neckband, armholeBand).neck).toBeCloseTo(neck, 6);
+    expect(proposed(back, front, neckband, armholeBand).armhole).toBeCloseTo(
       proposed(back, front).armhole ?? 0,
       6,
     );

@@ -56,3 +56,22 @@ export const neckband: Recipe = piece('Neckband', 'neckband', [
     [section('rib', 3)],
   ),
 ]);
+
+/** Fourteen stitches go round each armhole. */
+export const armholeBand = piece(
+  'Armhole band',
+  'armhole band',
+  [
+    part(
+      'Band',
+      {
+        pickUp: [
+          { along: 'left front armhole', stitches: 6 },
+          { along: 'left back armhole', stitches: 8 },
+        ],
+      },
+      [section('rib', 3)],
+    ),
+  ],
+  { makes: 2 },
+);

@@ -4,12 +4,12 @@ import type { Said, Statement } from '../say/statement.ts';
 import type { Build, PartBuild, PieceBuild, Track } from './build/build.ts';
 import { isDone } from './build/part.ts';
 import { targetOf } from './build/target.ts';
+import type { Waits } from './build/track.ts';
 import { isByLengths } from './by-lengths.ts';
 import { trackOfGroups } from './groups.ts';
 import { trackOf } from './shape.ts';
 
 type After = Extract<Statement, { is: 'at the same time' }>['after'];
-type Waits = Pick<Partial<Track>, 'wait' | 'waitFor' | 'behind'>;
 
 /** 'AT THE SAME TIME …' further on in the line, or at the head of the next, begins with this statement. */
 export function joinMeanwhile(build: Build, flow: readonly Flow[], i: number, used: Set<number>): void {

@@ -18,7 +18,7 @@ import { edgeFinder } from './build/edge.ts';
 import { isHalf, markOf, setMark, setMarkOnce } from './build/part.ts';
 import { MOST_ROWS } from './build/push-row.ts';
 import { row } from './build/run-rows.ts';
-import { startTrack } from './build/track.ts';
+import { newTrack, type Waits } from './build/track.ts';
 
 type Groups = Extract<Statement, { is: 'groups' }>;
 
@@ -55,7 +55,7 @@ export function trackOfGroups(
   piece: PieceBuild,
   part: PartBuild,
   said: Groups,
-  { wait = 0, waitFor, behind }: Pick<Partial<Track>, 'wait' | 'waitFor' | 'behind'> = {},
+  waits: Waits = {},
 ): Track | undefined {
   if (said.byPurpose || said.groups.some(({ toCount }) => toCount !== undefined)) return undefined;
   const oneSide = onOneSide(piece, part, said);
@@ -74,23 +74,15 @@ export function trackOfGroups(
     if (said.edge === 'neck') setMarkOnce(piece, 'neck', part);
     else markPlace(piece, part);
   };
-  const track: Track = {
+  const told = {
     edge: edgeFinder(name, piece, part),
     change: 0,
     beats: [],
     groups: { work: said.work, atEnd: said.edge === 'end', list, begins },
-    beat: 0,
-    doneInBeat: 0,
-    due: 1,
-    ended: list.length === 0,
     limit: 0,
     line: build.line,
-    wait,
-    waitFor,
-    behind,
   };
-  startTrack(track, part);
-  return track;
+  return newTrack(part, told, waits);
 }
 
 /** A whole row's two edges are meant, and one side of a divided piece has but one of them: that away from the neck. */

@@ -8,7 +8,7 @@ import { neckOf, setMarkOnce } from './build/part.ts';
 import { rowHeight } from './build/push-row.ts';
 import { runTrack } from './build/run-rows.ts';
 import { targetOf } from './build/target.ts';
-import { startTrack } from './build/track.ts';
+import { newTrack, type Waits } from './build/track.ts';
 import { isByLengths, workByLengths } from './by-lengths.ts';
 
 type Shape = Extract<Statement, { is: 'shape' }>;
@@ -20,7 +20,7 @@ export function trackOf(
   part: PartBuild,
   said: Shape,
   stated: number | undefined,
-  { wait = 0, waitFor, behind }: Pick<Partial<Track>, 'wait' | 'waitFor' | 'behind'> = {},
+  waits: Waits = {},
 ): Track {
   const beats =
     said.beats.length > 0
@@ -33,23 +33,15 @@ export function trackOf(
       (beat.until && beat.until.is !== 'count' ? (targetOf(build, piece, part, beat.until)?.rows ?? 1) : 0),
     0,
   );
-  const track: Track = {
+  const told = {
     edge: edgeFinder(said.edge, piece, part),
     change: said.change,
     beats: closed,
     items: said.items,
-    beat: 0,
-    doneInBeat: 0,
-    due: 1,
-    ended: false,
     limit,
     line: build.line,
-    wait,
-    waitFor,
-    behind,
   };
-  startTrack(track, part);
-  return track;
+  return newTrack(part, told, waits);
 }
 
 /** A beat without an end takes the count stated after it. */

@@ -118,8 +118,23 @@ function reached(track: Track, beat: Beat, part: PartBuild): boolean {
   return left < each;
 }
 
+/** What a track waits for, and what follows it. */
+export type Waits = Pick<Partial<Track>, 'wait' | 'waitFor' | 'behind'>;
+
+/** A track before its first row. */
+export function newTrack(
+  part: PartBuild,
+  told: Omit<Track, 'beat' | 'doneInBeat' | 'due' | 'ended' | keyof Waits>,
+  { wait = 0, waitFor, behind }: Waits,
+): Track {
+  const ended = told.groups?.list.length === 0;
+  const track: Track = { ...told, beat: 0, doneInBeat: 0, due: 1, ended, wait, waitFor, behind };
+  startTrack(track, part);
+  return track;
+}
+
 /** Whether there is nothing to do from the start: 'dec 0 times', or the count is already there. */
-export function startTrack(track: Track, part: PartBuild): void {
+function startTrack(track: Track, part: PartBuild): void {
   if (track.groups || track.waitFor) {
     track.due = 1;
     return;

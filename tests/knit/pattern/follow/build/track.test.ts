@@ -1,32 +1,26 @@
 import { describe, expect, it } from 'vitest';
-
-import type { Track } from '../../../../../src/knit/pattern/follow/build/build.ts';
 import { evenRows, runTrack } from '../../../../../src/knit/pattern/follow/build/run-rows.ts';
-import { firstDue, startTrack } from '../../../../../src/knit/pattern/follow/build/track.ts';
+import { firstDue, newTrack, type Waits } from '../../../../../src/knit/pattern/follow/build/track.ts';
 import type { Beat } from '../../../../../src/knit/pattern/say/how-far.ts';
 import type { Edge } from '../../../../../src/knit/piece/recipe.ts';
 import type { Side } from '../../../../../src/knit/row/step.ts';
 import { castOn } from './in-hand.ts';
 
-const trackOf = (beats: readonly Beat[], change = -1, edge: 'both' | Edge = 'both', more = {}): Track => ({
+type Told = Parameters<typeof newTrack>[1] & Waits;
+
+const trackOf = (beats: readonly Beat[], change = -1, edge: 'both' | Edge = 'both', more = {}): Told => ({
   edge: () => edge,
   change,
   beats,
-  beat: 0,
-  doneInBeat: 0,
-  due: 1,
-  ended: false,
   limit: 0,
   line: 1,
-  wait: 0,
   ...more,
 });
 
 /** The rows in which it shapes, of how many, and the stitches left. */
-function shaped(track: Track, live = 40, firstSide: Side = 'RS'): string {
+function shaped(told: Told, live = 40, firstSide: Side = 'RS'): string {
   const { build, part } = castOn(live, firstSide);
-  startTrack(track, part);
-  const wrong = runTrack(build, part, track);
+  const wrong = runTrack(build, part, newTrack(part, told, told));
   const rows = part.rows.flatMap(({ edits }, i) => (edits.length > 0 ? [i + 1] : []));
   return `${rows.join(' ') || 'none'} of ${part.rows.length}: ${part.live}${wrong ? ` ${wrong.code}` : ''}`;
 }
@@ -59,7 +53,7 @@ describe('rows until the first shaping of a beat', () => {
 });
 
 describe('a shaping worked to its end', () => {
-  it.each<[string, Track, string]>([
+  it.each<[string, Told, string]>([
     ['every 2nd row 3 times', trackOf([{ every: 2, times: 3 }]), '1 3 5 of 5: 34'],
     ['at one edge', trackOf([{ every: 2, times: 3 }], -1, 'left'), '1 3 5 of 5: 37'],
     ['every row once', trackOf([{ every: 1, times: 1 }]), '1 of 1: 38'],
@@ -122,7 +116,6 @@ describe('a shaping worked to its end', () => {
       '1 3 5 of 6: 34',
     ],
     ['one row', trackOf([{ every: 2, until: { is: 'rows', n: 1 } }], -1, 'both', { limit: 1 }), '1 of 1: 38'],
-    ['already over', trackOf([{ every: 1, times: 3 }], -1, 'both', { ended: true }), 'none of 0: 40'],
   ])('%s', (_, track, rows) => {
     expect(shaped(track)).toBe(rows);
   });
@@ -140,14 +133,12 @@ describe('a shaping worked to its end', () => {
     [2, '3 5 7 of 7: 34'],
     [3, '5 7 9 of 9: 34'],
   ])('waits %i rows first: its beat begins behind them', (wait, rows) => {
-    expect(shaped(trackOf([{ every: 2, times: 3 }], -1, 'both', { wait, due: 9 }))).toBe(rows);
+    expect(shaped(trackOf([{ every: 2, times: 3 }], -1, 'both', { wait }))).toBe(rows);
   });
 
   it('goes on beside rows that are worked even', () => {
     const { build, part } = castOn(20);
-    const track = trackOf([{ every: 2, times: 2 }]);
-    startTrack(track, part);
-    build.meanwhile = [track];
+    build.meanwhile = [newTrack(part, trackOf([{ every: 2, times: 2 }]), {})];
     expect(evenRows(build, part, 5, 'even')).toBeUndefined();
     expect(part.rows.map(({ after, kind }) => `${after} ${kind}`)).toEqual([
       '18 shape',
