@@ -80,17 +80,22 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   return undefined;
 }
 
+/** Which of a piece's two edges a word is of. */
+const takeNeckOrArm = (c: Cursor): 'neck' | 'armhole' | undefined =>
+  takes(c, ...NECK_EDGES) ? 'neck' : takes(c, ...ARM_EDGES) ? 'armhole' : undefined;
+
 /** 'both neck and armhole edges', 'neck edge and at side edge': one piece's two. */
 const takesTwo = (c: Cursor): boolean =>
   attempt(c, () => {
     takes(c, 'both', 'each');
-    const neck = takes(c, ...NECK_EDGES);
-    if (!neck && !takes(c, ...ARM_EDGES)) return false;
+    const first = takeNeckOrArm(c);
+    if (first === undefined) return false;
     takeAnyPhrase(c, EDGE);
     if (!takes(c, 'and')) return false;
     takes(c, 'at', 'on');
     takes(c, 'the');
-    return takes(c, ...(neck ? ARM_EDGES : NECK_EDGES)) && takeAnyPhrase(c, EDGE);
+    const second = takeNeckOrArm(c);
+    return second !== undefined && second !== first && takeAnyPhrase(c, EDGE);
   });
 
 /** 'at beg of armhole edge': the edge at which the row begins. */
@@ -98,9 +103,8 @@ const edgeBegun = (c: Cursor): EdgeName | undefined =>
   attempt(c, () => {
     if (!takes(c, 'of')) return undefined;
     takes(c, 'the');
-    const neck = takes(c, ...NECK_EDGES);
-    if (!neck && !takes(c, ...ARM_EDGES)) return undefined;
-    return takes(c, 'edge') ? (neck ? 'neck' : 'armhole') : undefined;
+    const name = takeNeckOrArm(c);
+    return takes(c, 'edge') ? name : undefined;
   });
 
 /** 'at beg of row on armhole side': the edge at which the row begins. */
