@@ -10,6 +10,48 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/knit/written/stripe-lines.ts',
+    line: 'isLast && one?.colour === before?.colour && (one?.rows ?? 0) < (before?.rows ?? 0) && adjoins(runs, at)',
+    before: '<',
+    after: '<=',
+    why: 'a last stripe of as many rows goes on, and is asked for before',
+  },
+  {
+    file: 'src/knit/written/look-figures.ts',
+    line: 'Math.abs(10 * said - mm) <= NEAR_MM.cm || Math.abs(MM_PER_INCH * said - mm) <= NEAR_MM.in;',
+    before: '<=',
+    after: '<',
+    why: 'a measure is never off by the bound to the last bit',
+  },
+  {
+    file: 'src/knit/written/look-through.ts',
+    line: "licence: ({ tells, words }) => tells('licence', words.facts.licence('')),",
+    before: "''",
+    after: "'title'",
+    why: 'of the line only what stands before its colon is looked for',
+  },
+  {
+    file: 'src/knit/written/look-through.ts',
+    line: "const row = work.row(1, 'RS', '').replace(/1.*/, '');",
+    before: "''",
+    after: "'title'",
+    why: 'of the line only what stands before its number is looked for',
+  },
+  {
+    file: 'src/knit/written/look-through.ts',
+    line: "const sides = (['RS', 'WS'] as const).map((side) => work.row(1, side, '').replace(/^.*1/, ''));",
+    before: "''",
+    after: "'title'",
+    why: 'of the line only what stands before its colon is looked for',
+  },
+  {
+    file: 'src/knit/written/look-through.ts',
+    line: "tells('finished', facts.measure(facts.measures[name], '')),",
+    before: "''",
+    after: "'title'",
+    why: 'of the line only what stands before its colon is looked for',
+  },
+  {
     file: 'src/knit/garment/closed-panel.ts',
     line: "right: edge === 'right' ? steps : inRow > 0 ? [level, ...neckSteps] : neckSteps,",
     before: '0',

@@ -1,5 +1,4 @@
-import { fits, fitsSeamed } from '../fabric.ts';
-import { factsOf } from '../fabric-facts.ts';
+import { fits } from '../fabric.ts';
 import { rowsKnitted } from '../making-up/top.ts';
 import type { PlannedPart } from '../piece/planned.ts';
 import { tellsAmounts, tellsFit, tellsMeasures, tellsNeedles, tellsSections } from './look-figures.ts';
@@ -78,7 +77,7 @@ const hasLists = (line: string, sizes: number): boolean =>
   });
 
 const makes = ({ sizes }: Looked) =>
-  sizes.flatMap(({ garment }) => garment.pieces.flatMap((piece) => piece.makes.slice(0, 1)));
+  sizes.flatMap(({ garment }) => garment.pieces.flatMap((piece) => piece.makes));
 
 const parts = (looked: Looked): readonly PlannedPart[] => makes(looked).flatMap((make) => make.parts);
 
@@ -155,13 +154,7 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
         cells.length > 0 &&
         sections.every(({ fabric }, i) => {
           const row = rows.find(({ section }) => section === i);
-          return (
-            !row ||
-            row.before !== row.after ||
-            !factsOf(fabric).drawsIn ||
-            fits(fabric, row.before).fits ||
-            fitsSeamed(fabric, row.before).fits
-          );
+          return !row || row.before !== row.after || fits(fabric, row.before).fits;
         }),
     ),
   lengths: ({ sizes }) =>

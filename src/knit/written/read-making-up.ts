@@ -84,8 +84,8 @@ function endOfSentence(all: readonly Token[], at: number): number {
 }
 
 function endOfLine(all: readonly Token[], at: number): number {
-  const next = all.findIndex((token, i) => i > at && token.line !== all[at]?.line);
-  return next < 0 ? all.length : next;
+  const next = all.slice(at).findIndex(({ line }) => line !== all[at]?.line);
+  return next < 0 ? all.length : at + next;
 }
 
 /** What is plain of a sentence of others. */

@@ -18,7 +18,7 @@ export function stripesTold(
     const piece = pieceIn(sentence.of, read);
     const recipe = read.pieces[piece]?.recipe;
     if (!recipe) return [];
-    const no = /^, no\. (\d+)/.exec(sentence.of.slice(recipe.name.length))?.[1];
+    const no = /, no\. (\d+)/.exec(sentence.of.slice(recipe.name.length))?.[1];
     // its parts are told in the order in which they are knitted, stitches on a holder are none of them
     const key = `${piece} ${no}`;
     const count = nth.get(key) ?? 0;

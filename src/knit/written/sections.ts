@@ -127,8 +127,9 @@ function longNeedles({ garment }: WorkedSize, words: WrittenWords): string[] {
   const bands = garment.pieces.flatMap(({ recipe, makes }) => {
     const part = makes[0]?.parts[0];
     const row = part?.rows[0];
-    const wideMm = (part?.start ?? 0) * (part?.cells[row?.section ?? 0]?.width ?? 0);
-    if (!recipe.role?.endsWith('band') || !row || wideMm <= ON_STRAIGHT_MM) return [];
+    if (!part || !row || !recipe.role?.endsWith('band')) return [];
+    const wideMm = part.start * (part.cells[row.section]?.width ?? 0);
+    if (wideMm <= ON_STRAIGHT_MM) return [];
     const cm = CIRCULAR_CM.find((length) => 10 * length >= CROWDED * wideMm) ?? CIRCULAR_CM[4];
     return [{ band: words.name(recipe.name), needle: `${needleIn(words, row.needle)} mm`, cm }];
   });

@@ -167,6 +167,13 @@ describe('sections', () => {
     expect(tells(['Size S only: Hem, in stockinette stitch, 2 rows:'], garment([hem]))).toBe(true);
   });
 
+  it('by their whole name, and by row or rows as the size has them', () => {
+    expect(tells(['Gem, in stockinette stitch, 2 rows:'], garment([hem]))).toBe(false);
+    const one = { name: 'hem', rows: ['k'] };
+    expect(tells(['Hem, in stockinette stitch, 1 (2) rows:'], garment([one]), garment([hem]))).toBe(true);
+    expect(tells(['Hem, in stockinette stitch, 1 (2) rows:'], garment([one]), garment([one]))).toBe(false);
+  });
+
   it('with one row, a row alone; without a row, nothing', () => {
     expect(tells(['Hem, in stockinette stitch, 1 row:'], garment([{ name: 'hem', rows: ['k'] }]))).toBe(true);
     expect(tells(lines.slice(0, 1), garment([hem, { name: 'body', rows: [] }]))).toBe(true);
@@ -184,5 +191,24 @@ describe('needles', () => {
     expect(tells('Needles: 3.5 mm and 4', 3.5, 4)).toBe(false);
     expect(tells('Needles: 3.5 mm and 4 mm', 3.25, 4)).toBe(false);
     expect(tells('Notions: markers')).toBe(true);
+  });
+
+  it('in every size, piece, part and row', () => {
+    const hem = (needle: number) => ({ name: 'hem', needle, rows: ['k', 'k'] });
+    const pieces = (...of: readonly WorkedSize[]) =>
+      size({ garment: { pieces: of.flatMap(({ garment: { pieces: all } }) => all) } });
+    const tellsIn = (line: string, ...sizes: readonly WorkedSize[]) => tellsNeedles([line], sizes, words);
+    const [fine, both] = ['Needles: 3.5 mm', 'Needles: 3.5 mm and 4 mm'];
+    for (const sizes of [
+      [garment([hem(3.5)]), garment([hem(4)])],
+      [pieces(garment([hem(3.5)]), garment([hem(4)]))],
+      [garment([hem(3.5)], [hem(4)])],
+      [garment([hem(3.5), hem(4)])],
+    ]) {
+      expect(tellsIn(fine, ...sizes)).toBe(false);
+      expect(tellsIn(both, ...sizes)).toBe(true);
+    }
+    // on lines of their own as well
+    expect(tellsNeedles(['3.5 mm', '4 mm'], [garment([hem(3.5)], [hem(4)])], words)).toBe(true);
   });
 });

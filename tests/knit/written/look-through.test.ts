@@ -141,6 +141,50 @@ describe('a pattern looked through as a technical editor does', () => {
     expect(toMend(text.replace(/^.*\n/, '\n'), sizes, US)).toContain('title');
   });
 
+  it('a pattern that begins with its designer or with a heading has no name', () => {
+    const behindName = text.replace(/^.*\n/, '');
+    for (const first of ['Design: A. Knitter', US.headings.abbreviations, US.headings.gauge])
+      expect(toMend(`${first}\n${behindName}`, sizes, US), first).toContain('title');
+    expect(toMend(`Fen\n${behindName}`, sizes, US)).toEqual([]);
+  });
+
+  it('in inches, in both units, and with more behind its gauge, it has nothing to mend either', () => {
+    for (const units of ['in', 'both'] as const)
+      expect(toMend(given(writeSizes(sizes, { units })), sizes, US), units).toEqual([]);
+    const more = text.replace(/^(Gauge: .*)$/m, '$1\nCount it in the middle of the swatch.');
+    expect(more).not.toBe(text);
+    expect(toMend(more, sizes, US)).toEqual([]);
+  });
+
+  it('a gauge of which nobody knows the fabric or the needle is found', () => {
+    for (const unknown of ['fabric', 'needle'] as const)
+      expect(
+        changed((size) => {
+          const again = structuredClone(size);
+          for (const { recipe } of again.garment.pieces)
+            Object.assign(recipe, { gauges: undefined, gauge: { ...recipe.gauge, [unknown]: undefined } });
+          return again;
+        }),
+        unknown,
+      ).toEqual(['gauge']);
+  });
+
+  it('a size that nobody has put together is found', () => {
+    expect(changed((size) => ({ ...size, steps: [] }))).toEqual(['making up']);
+  });
+
+  it('the second copy of a piece is reckoned as the first', () => {
+    expect(
+      changed((size) => {
+        const again = structuredClone(size);
+        const sleeve = again.garment.pieces.find(({ makes }) => makes.length > 1);
+        const row = sleeve?.makes[1]?.parts[0]?.rows[20];
+        if (row) Object.assign(row, { before: row.before + 2, after: row.after + 2 });
+        return again;
+      }),
+    ).toEqual(['counts']);
+  });
+
   it('a length that the rows do not make is found', () => {
     expect(changed((size) => ({ ...size, finished: { ...size.finished, length: 700 } }))).toEqual([
       'measures',
@@ -167,6 +211,39 @@ describe('a pattern looked through as a technical editor does', () => {
         return again;
       }),
     ).toContain('multiples');
+  });
+
+  it('a rib is reckoned by its first row, where that changes no count', () => {
+    const hem = (by: (rows: { section: number; before: number; after: number }[]) => void) =>
+      changed((size) => {
+        const again = structuredClone(size);
+        by(again.garment.pieces[0]?.makes[0]?.parts[0]?.rows as never);
+        return again;
+      });
+    const odd = (row: { before: number; after: number } | undefined) =>
+      Object.assign(row ?? {}, { before: (row?.before ?? 0) + 1, after: (row?.after ?? 0) + 1 });
+    expect(hem((rows) => odd(rows[0]))).toEqual(['counts', 'multiples']);
+    expect(hem((rows) => odd(rows[1]))).toEqual(['counts']);
+    // a row of increases comes to the count that the fabric needs
+    expect(hem((rows) => Object.assign(rows[0] ?? {}, { before: (rows[0]?.before ?? 0) - 1 }))).toEqual([
+      'sums',
+    ]);
+  });
+
+  it('a rib of four may end on its two knit stitches, or not, and a section without a row is none', () => {
+    const inRib = (by: number) =>
+      changed((size) => {
+        const again = structuredClone(size);
+        const part = again.garment.pieces[0]?.makes[0]?.parts[0];
+        const sections = [...(part?.sections ?? [])];
+        Object.assign(sections[0] ?? {}, { fabric: 'rib 2x2' });
+        Object.assign(part ?? {}, {
+          sections: [...sections, { ...sections[0], first: 900, last: 899 }],
+          rows: part?.rows.map((row) => (row.section === 0 ? { ...row, before: by, after: by } : row)),
+        });
+        return again;
+      }).includes('multiples');
+    expect([96, 97, 98, 99, 100].map(inRib)).toEqual([false, true, false, true, false]);
   });
 
   it('yarn without a weight, or none, is found', () => {

@@ -33,6 +33,11 @@ describe('the making up of a pattern in words of others (sentences of our own, i
     expect(found.unread).toEqual([]);
   });
 
+  it('between two stops nothing is said', () => {
+    expect(told('FINISHING', 'Fold the hem.. Sew side seams.').unread).toEqual(['Fold the hem']);
+    expect(told('FINISHING', 'Fold the hem...').unread).toEqual(['Fold the hem']);
+  });
+
   it('under a heading on its own line, or before a colon', () => {
     for (const heading of ['TO MAKE UP', 'Making up', 'ASSEMBLY', 'Finishing:'])
       expect([...told(heading, 'Sew side seams.').told.seams], heading).toEqual(['side']);

@@ -79,6 +79,14 @@ it('a length is read in mm, by the first of its two units', () => {
   expect(found?.values).toEqual({ width: 18 * 25.4, height: 300 });
 });
 
+it('one of several words is the one that stands there, whole', () => {
+  for (const off of ['bound off', 'cast off'])
+    expect(sentenceAt(lex(fill(figured.underarm, { stitches: 6, off })), 0)?.values).toEqual({
+      stitches: 6,
+      off,
+    });
+});
+
 it('either side is read as itself', () => {
   const title = `${fill(BEHIND_TITLE.nos, { nos: '1' })}${BEHIND_TITLE.colon}`;
   for (const side of ['left', 'right'])

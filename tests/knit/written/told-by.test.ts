@@ -84,6 +84,12 @@ describe('what sentences tell of the making up', () => {
     ]);
   });
 
+  it('a share behind no title is of a band without a name', () => {
+    expect([...(told(say('said share', { percent: 90 })).shares ?? [])]).toEqual([['', 90]]);
+    const behindNone = [say('title band'), say('said share', { percent: 90 })];
+    expect([...(told(...behindNone).shares ?? [])]).toEqual([['', 90]]);
+  });
+
   it('which seams are named, by a title or plainly', () => {
     const said = ['both shoulders', 'one line', 'raglan', 'set in', 'side', 'sleeve', 'neck'].map((title) =>
       say(`title ${title}`),

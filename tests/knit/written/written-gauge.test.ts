@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { FabricName } from '../../../src/knit/fabric.ts';
 import type { Garment } from '../../../src/knit/piece/garment.ts';
-import { writePattern } from '../../../src/knit/written/write-pattern.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import { gaugesOf, writePattern } from '../../../src/knit/written/write-pattern.ts';
 import { told } from '../../told.ts';
 
 /** A swatch of so many stitches and rows to 10 cm, and a piece planned in it. */
@@ -35,6 +37,56 @@ describe('the tension in a written pattern', () => {
     expect(text(garment(22, 30))).toContain('Gauge: 22 sts and 30 rows = 10 cm');
     expect(text(garment(22, 30), 'UK')).toContain('Tension: 22 sts and 30 rows = 10 cm');
     expect(text(garment(17.5, 24))).toContain('Gauge: 17.5 sts and 24 rows = 10 cm');
+  });
+
+  it('of further fabrics is told with the needle that they are knitted on first, and of those that are swatched only', () => {
+    const rib = { stitches: 25, rows: 32 };
+    const piece = (needles: readonly (readonly [FabricName, number])[], gauges?: Recipe['gauges']) => ({
+      recipe: {
+        name: 'Square',
+        makes: 1,
+        gauge: { stitches: 22, rows: 30, fabric: 'stocking' as const, needle: 4 },
+        ...(gauges && { gauges }),
+        parts: [
+          {
+            name: 'body',
+            from: { castOn: 20 },
+            end: 'bind off' as const,
+            sections: needles.map(([fabric, needle]) => ({
+              name: fabric,
+              rows: 4,
+              fabric,
+              needle,
+              shaping: [],
+            })),
+          },
+        ],
+      },
+    });
+    const told = (...pieces: readonly ReturnType<typeof piece>[]) =>
+      gaugesOf({ pieces } as unknown as Parameters<typeof gaugesOf>[0]).map(
+        ({ fabric, needle, stitches, rows }) => `${fabric} ${stitches}/${rows} on ${needle}`,
+      );
+    const main = 'stocking 22/30 on 4';
+    const swatched = { 'rib 2x2': rib };
+    expect(told(piece([['rib 2x2', 3.5]]))).toEqual([main]);
+    expect(
+      told(
+        piece(
+          [
+            ['rib 2x2', 3.5],
+            ['moss', 3.75],
+          ],
+          swatched,
+        ),
+      ),
+    ).toEqual([main, 'rib 2x2 25/32 on 3.5']);
+    expect(told(piece([['rib 2x2', 3.5]], swatched), piece([['rib 2x2', 3]], swatched))).toEqual([
+      main,
+      'rib 2x2 25/32 on 3.5',
+    ]);
+    // what the garment is planned in is told once
+    expect(told(piece([['stocking', 5]], { stocking: rib }))).toEqual([main]);
   });
 
   it('is told to a tenth of a stitch, whatever it is', () => {
