@@ -1,3 +1,4 @@
+import { fromLeft } from './from-left.ts';
 import { inUnit } from './in-unit.ts';
 import { saysNumber } from './numbers.ts';
 import { languageNow, speech } from './settings.ts';
@@ -51,8 +52,11 @@ export function saysLength(mm: number): string {
   const inches = mm / MM_PER_INCH;
   const typed = Math.round(inches * 8) / 8;
   const isTyped = Math.abs(typed - inches) * MM_PER_INCH < DUST_MM;
-  return inUnit(inEighths(isTyped ? typed : Math.round(inches * 4) / 4), lengthUnit());
+  return inUnit(fromLeft(inEighths(isTyped ? typed : Math.round(inches * 4) / 4)), lengthUnit());
 }
+
+/** What she asked for, as it stands in its field: in eighths where the app worked it out, else as she typed it. */
+export const saysAsked = (mm: number): string => inUnit(fromLeft(saysTyped(lengthToType(mm))), lengthUnit());
 
 const EIGHTHS = 8;
 

@@ -76,7 +76,7 @@ it('what was knitted goes out in one file and comes in on another device, unites
     buffer: Buffer.from(text),
   });
   await two.page.getByText('Nothing would change: it is all here already.').waitFor();
-  await two.page.getByText('Back: row 4 → 3 done').waitFor();
+  await two.page.getByText('Back: row \u20664 → 3\u2069 done').waitFor();
   await two.page.getByRole('button', { name: 'Replace everything' }).tap();
   await two.page.getByText('Harbour pullover, 1 row of Back', { exact: true }).waitFor();
   expect(await violations(two.page)).toEqual([]);

@@ -72,6 +72,19 @@ describe('a design in inches', () => {
     expect(fresh.length).toBeGreaterThan(20);
     expect(fresh.filter((value) => !/^−?\d*\s?(?:[¼½¾]|[1357]⁄8)?$/.test(value))).toEqual([]);
 
+    // worked out in millimetres: 55 are 2 1⁄8 in the field, and so are they asked for
+    await unfold(page);
+    for (const [field, measure] of [
+      ['hem.heightMm', 'Height of the hem'],
+      ['shoulderDropMm', 'Slope of the shoulder'],
+    ] as const) {
+      const typed = await page.locator(`[data-field="${field}"] input`).inputValue();
+      const row = page.locator('.draft-table tr', {
+        has: page.getByRole('rowheader', { name: measure, exact: true }),
+      });
+      expect(await row.locator('td').first().innerText(), measure).toBe(`${typed}\u00a0in`);
+    }
+
     const neck = page.getByLabel('Neck width', { exact: true });
     await neck.fill('7.2');
     await neck.blur();

@@ -20,7 +20,11 @@ export const sectionOf = (page: Page, part: number, section: number): Locator =>
 
 /** Stitches before and after a section as its band shows them: '80 → 68', '80' where they stay. */
 export const countOf = (page: Page, part: number, section: number): Promise<string> =>
-  sectionOf(page, part, section).locator('.edit-count > [aria-hidden]').innerText();
+  sectionOf(page, part, section)
+    .locator('.edit-count > [aria-hidden]')
+    .innerText()
+    // kept apart from a text that runs the other way
+    .then((text) => text.replaceAll(/[\u2066\u2069]/g, ''));
 
 export async function type(place: Page | Locator, label: string, text: string, nth = 0): Promise<void> {
   await place.getByLabel(label, { exact: true }).nth(nth).fill(text);

@@ -45,6 +45,26 @@ async function placketAsked(page: Page): Promise<void> {
   await page.locator('[data-edge="neck"] input:checked + .choice-words', { hasText: 'Held' }).waitFor();
 }
 
+/** Which lines of the drawing are double, all edges being open: a thinner one of another colour lies on its own path. */
+const drawnTwice = (page: Page) =>
+  page.locator('.draft-drawing path').evaluateAll((paths) => {
+    const lines = paths.map((path) => {
+      const { stroke, strokeWidth } = getComputedStyle(path);
+      return { path, d: path.getAttribute('d'), stroke, wide: Number.parseFloat(strokeWidth) };
+    });
+    const double = lines.filter(({ d, stroke, wide, path }) =>
+      lines.some(
+        (over) =>
+          over.d === d &&
+          over.stroke !== stroke &&
+          over.wide < wide &&
+          path.compareDocumentPosition(over.path) === Node.DOCUMENT_POSITION_FOLLOWING,
+      ),
+    );
+    const openings = double.filter(({ path }) => path.matches('.draft-opening')).length;
+    return { others: double.length - openings, openings: openings > 0 };
+  });
+
 /** Each opening with the armhole that it goes with, and what its own step of the making up is called. */
 const openings = [
   ['Drop shoulder', 'On the left shoulder, with buttons', 'Button the left shoulder'],
@@ -73,6 +93,8 @@ describe('a small child’s pullover that opens at the neck', () => {
       const before = await verdict();
       await choose(page, 'Opening for the head', opening);
       await until(verdict, (now) => now !== before && /goes over a head/.test(now));
+      expect(await drawnTwice(page)).toEqual({ others: 0, openings: true });
+      await page.getByText('Double line: where it opens for the head.').waitFor();
       if (step === 'Close the placket below') await placketAsked(page);
       await shot(page, `${step}-draft`);
       await page.getByLabel('Name of the garment').fill('Small pullover');

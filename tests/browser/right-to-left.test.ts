@@ -7,6 +7,7 @@ import { movesSideways } from './looks.ts';
 import { speakPseudo } from './pseudo.ts';
 import { illSet } from './set-well.ts';
 import { settled } from './settled.ts';
+import { unfold } from './unfolded.ts';
 
 /** Addresses, and what stands there when the screen does. */
 const sights: readonly (readonly [string, string])[] = [
@@ -79,19 +80,48 @@ const drawn = (page: Page, dir: 'ltr' | 'rtl') =>
     });
   }, dir);
 
-const setHand = (page: Page, hand: 'left' | 'right') =>
-  page.evaluate(async (chosen) => {
-    const db = await new Promise<IDBDatabase>((resolve) => {
-      const opening = indexedDB.open(document.documentElement.dataset.box ?? '');
-      opening.onsuccess = () => resolve(opening.result);
-    });
-    const tx = db.transaction('settings', 'readwrite');
-    tx.objectStore('settings').put(chosen, 'hand');
-    await new Promise((resolve) => {
-      tx.oncomplete = resolve;
-    });
-    db.close();
-  }, hand);
+const set = (page: Page, name: 'hand' | 'units', to: string) =>
+  page.evaluate(
+    async ([key, chosen]) => {
+      const db = await new Promise<IDBDatabase>((resolve) => {
+        const opening = indexedDB.open(document.documentElement.dataset.box ?? '');
+        opening.onsuccess = () => resolve(opening.result);
+      });
+      const tx = db.transaction('settings', 'readwrite');
+      tx.objectStore('settings').put(chosen, key);
+      await new Promise((resolve) => {
+        tx.oncomplete = resolve;
+      });
+      db.close();
+    },
+    [name, to] as const,
+  );
+
+/** What stands turned: a count and what becomes of it, a whole number and its fraction, in a line of its own or not. */
+const turned = (page: Page) =>
+  page.evaluate(() => {
+    const found: string[] = [];
+    let looked = 0;
+    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = texts.nextNode(); node; node = texts.nextNode()) {
+      for (const { 0: run, index } of (node.nodeValue ?? '').matchAll(
+        /\d+(?: → \d+)+|\d+(?:[¼½¾]|\s\d⁄8)/g,
+      )) {
+        const at = (from: number) => {
+          const range = document.createRange();
+          range.setStart(node as Node, from);
+          range.setEnd(node as Node, from + 1);
+          return range.getBoundingClientRect();
+        };
+        const [first, last] = [at(index), at(index + run.length - 1)];
+        if (first.width === 0 || last.width === 0 || Math.abs(first.bottom - last.bottom) > last.height)
+          continue;
+        looked += 1;
+        if (first.left >= last.left) found.push(`${run} in “${node.nodeValue?.slice(0, 60)}”`);
+      }
+    }
+    return { found, looked };
+  });
 
 describe('in a language that is written from right to left, with long words', () => {
   it('nothing is cut and nothing moves sideways, on any main screen', async () => {
@@ -132,7 +162,7 @@ describe('in a language that is written from right to left, with long words', ()
     const { page } = phone;
     for (const hand of ['left', 'right'] as const) {
       await come(page, ['#/sample', '.pad']);
-      await setHand(page, hand);
+      await set(page, 'hand', hand);
       await page.reload();
       await come(page, ['#/sample', '.pad']);
       const side = await page.evaluate(() => {
@@ -143,5 +173,45 @@ describe('in a language that is written from right to left, with long words', ()
       });
       expect(side).toBe(hand);
     }
+  });
+
+  it('a count and what becomes of it, a fraction behind its whole, and words of another language run from left to right', async () => {
+    const { page } = phone;
+    // the sample garment is there from then on
+    await come(page, ['#/sample', '.pad']);
+    await set(page, 'units', 'in');
+    await page.reload();
+    let looked = 0;
+    const found: string[] = [];
+    for (const [hash, there] of [
+      ['#/edit/sample?piece=front', '.edit-count'],
+      ['#/draft', '.draft-end'],
+      ['#/g/sample', '.group'],
+      ['#/g/sample/making-up', 'svg'],
+    ] as const) {
+      await come(page, [hash, there]);
+      await unfold(page);
+      const now = await turned(page);
+      looked += now.looked;
+      found.push(...now.found.map((what) => `${hash}: ${what}`));
+    }
+    await come(page, ['#/read', 'textarea']);
+    await page.locator('textarea').fill('SCARF\nCast on 20 sts.\nRow 1: K2tog, k to end.\nBind off.');
+    await page.locator('.pattern-check h3').waitFor();
+    const read = await turned(page);
+    expect([...found, ...read.found]).toEqual([]);
+    // a count that changes on both screens that tell of it, and lengths of the draft
+    expect(read.looked).toBeGreaterThan(1);
+    expect(looked).toBeGreaterThan(10);
+    const says = (at: string) =>
+      page
+        .locator(at)
+        .first()
+        .evaluate((one) => getComputedStyle(one).direction);
+    expect(await says('textarea')).toBe('ltr');
+    expect(await says('.pattern-said blockquote')).toBe('ltr');
+    // the app's own words of a row run as its language does
+    expect(await says('.pattern-row-work')).toBe('rtl');
+    await set(page, 'units', 'cm');
   });
 });

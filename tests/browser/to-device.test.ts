@@ -116,7 +116,7 @@ it.each(walkedOn('common'))(
       .getByLabel('Choose the file')
       .first()
       .setInputFiles({ name: 'a.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-    await one.getByText('Back: row 3 → 5 done').waitFor();
+    await one.getByText('Back: row \u20663 → 5\u2069 done').waitFor();
     await one.getByRole('button', { name: 'Unite' }).tap();
     await one.getByText('The file is taken in.').waitFor();
     await one.goto(`${host.url}#/continue`);

@@ -21,8 +21,10 @@ const pathOf = ({ name }: Sight) => `${folder}/${name.replaceAll(' ', '-')}.yml`
 const MONTH =
   '(?:Jan(?:uary)?|Feb(?:ruary)?|Mar(?:ch)?|Apr(?:il)?|May|June?|July?|Aug(?:ust)?|Sept?(?:ember)?|Oct(?:ober)?|Nov(?:ember)?|Dec(?:ember)?)\\b\\.?';
 
-/** What hangs on the day, the hour and how long the test took. */
+/** What hangs on the day, the hour and how long the test took, and what has no sound. */
 const passing: readonly (readonly [RegExp, string])[] = [
+  // what keeps a text apart from one that runs the other way is not heard
+  [/[\u2066-\u2069]/g, ''],
   [/\bjust now\b|\b[\d.,]+ (?:seconds?|minutes?) ago\b/g, '(while) ago'],
   [/\b\d{1,2}:\d\d(?: ?[ap]\.?m\.?)?/gi, '(time)'],
   // a month with its day: 'Decreased 12' is none, nor is 'Dec 12 sts'

@@ -2,6 +2,7 @@ import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import {
   lengthToType,
   lengthTyped,
+  saysAsked,
   saysGrams,
   saysLength,
   saysTyped,
@@ -40,6 +41,19 @@ describe('lengths of yarn', () => {
     ]);
     for (let metres = 1; metres < 900; metres += 7.5)
       expect(yarnTyped(yarnToType(metres))).toBeCloseTo(metres, -0.5);
+  });
+});
+
+describe('a length that was asked for', () => {
+  it('is said as it stands in its field', async () => {
+    // 55 mm are 2.165 inches: 2 1⁄8 on a tape, and 2¼ to the quarter
+    for (const mm of [55, 52.5, 182.88, 53.975, 410])
+      for (const units of ['cm', 'in'] as const) {
+        await speak({ units });
+        expect(saysAsked(mm)).toBe(`${saysTyped(lengthToType(mm))}\u00a0${units}`);
+      }
+    expect(saysAsked(55)).toBe('2\u00a01⁄8\u00a0in');
+    expect(saysAsked(182.88)).toBe('7.2\u00a0in');
   });
 });
 

@@ -1,4 +1,5 @@
 import type { Preview } from '../../app/backup/backup.ts';
+import { saysInTurn } from '../../words/in-turn.ts';
 import { say } from '../../words/say.ts';
 import { saysMake } from '../says-make.ts';
 
@@ -57,5 +58,5 @@ function saysChange(change: MakeChange): string {
     });
   return here === after
     ? say('backup.staysAt', { what, row: here, fileRow: there })
-    : say('backup.from', { what, row: here, after });
+    : say('backup.from', { what, rows: saysInTurn([here, after]) });
 }

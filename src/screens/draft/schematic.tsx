@@ -78,12 +78,22 @@ function Drawn({ drawing, open }: DrawnProps) {
           />
         ))}
         {garment.openings.map((points, i) => (
-          <path class="draft-opening" key={i} d={line(points)} />
+          <Slit key={i} d={line(points)} />
         ))}
       </svg>
       {drawing.figures.map((figure) => (
         <FigureKey key={figure.to} figure={figure} />
       ))}
+    </>
+  );
+}
+
+/** Where it opens: its two edges, a double line, since an edge whose fields stand open is a thick one. */
+function Slit({ d }: { readonly d: string }) {
+  return (
+    <>
+      <path class="draft-opening" d={d} />
+      <path class="draft-opening draft-opening-gap" d={d} />
     </>
   );
 }

@@ -3,7 +3,7 @@ import { design, drafted } from '../../app/drafts/design/designer.ts';
 import type { Draft } from '../../knit/garment/draft.ts';
 import { finishedBeside } from '../../knit/garment/finished-beside.ts';
 import type { Rounding } from '../../knit/garment/roundings.ts';
-import { saysLength } from '../../words/measures.ts';
+import { saysAsked, saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { Fold } from './fold.tsx';
 import { saysHead } from './says-head.ts';
@@ -46,8 +46,8 @@ function MadeUp({ draft }: { readonly draft: Draft }) {
               <th scope="row">{saysName(`made up ${measure}`)}</th>
               <td>
                 {measure === 'neck'
-                  ? say('draft.overHead', { length: saysLength(askedMm) })
-                  : saysLength(askedMm)}
+                  ? say('draft.overHead', { length: saysAsked(askedMm) })
+                  : saysAsked(askedMm)}
               </td>
               <td>
                 {saysLength(madeMm)}
@@ -80,7 +80,7 @@ function Roundings({ list }: { readonly list: readonly Rounding[] }) {
           {list.map(({ piece, measure, askedMm, madeMm, count, unit }) => (
             <tr key={`${piece} ${measure}`}>
               <th scope="row">{saysName(measure)}</th>
-              <td>{saysLength(askedMm)}</td>
+              <td>{saysAsked(askedMm)}</td>
               <td>
                 {saysLength(madeMm)}
                 <small>{say(unit === 'stitches' ? 'draft.byStitches' : 'draft.byRows', { count })}</small>

@@ -1,3 +1,4 @@
+import { saysInTurn } from '../../words/in-turn.ts';
 import { say } from '../../words/say.ts';
 
 /** Stitches before and after: '102 → 86', '102' where they stay; a question mark where one is not known. */
@@ -9,9 +10,7 @@ export function CountChange({
   readonly after: number | undefined;
 }) {
   const shown =
-    before !== undefined && before === after
-      ? String(before)
-      : say('editor.countChange', { before: before ?? '?', after: after ?? '?' });
+    before !== undefined && before === after ? String(before) : saysInTurn([before ?? '?', after ?? '?']);
   const unknown = say('editor.unknownCount');
   return (
     <span class="edit-count">

@@ -10,6 +10,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFault } from '../../words/fault.ts';
+import { saysInTurn } from '../../words/in-turn.ts';
 import { say } from '../../words/say.ts';
 import { savedWithout } from './draft-notice.tsx';
 import { FaultButton } from './fault-list.tsx';
@@ -96,10 +97,7 @@ function WorksOut({ piece }: { readonly piece: PieceEntry }) {
     <p>
       {say('editor.worksOut')}
       <strong>
-        {say('editor.countChange', {
-          before: sum(begun.map(({ start }) => start)),
-          after: sum(ends.map(({ left }) => left)),
-        })}
+        {saysInTurn([sum(begun.map(({ start }) => start)), sum(ends.map(({ left }) => left))])}
         <Icon name="check" size="s" />
       </strong>
     </p>

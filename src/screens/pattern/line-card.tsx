@@ -23,7 +23,9 @@ export function LineCard({ line }: { readonly line: ReadLine }) {
         <ChangeLine line={line} onDone={() => setChanging(false)} />
       ) : (
         <div class="pattern-said">
-          <blockquote lang="en">{line.text}</blockquote>
+          <blockquote lang="en" dir="auto">
+            {line.text}
+          </blockquote>
           <button
             type="button"
             class="pattern-change"

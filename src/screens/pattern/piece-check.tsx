@@ -3,6 +3,7 @@ import type { ReadPattern, ReadPiece } from '../../knit/pattern/read-pattern.ts'
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
+import { saysInTurn } from '../../words/in-turn.ts';
 import { say } from '../../words/say.ts';
 
 /** Each piece whole, to be compared with the pattern at a glance before the garment is made: drawing, rows and counts. */
@@ -43,7 +44,7 @@ function countsOf({ start, sections, rows }: PlannedPart): number[] {
 
 const saysPart = (part: PlannedPart): string =>
   say('pattern.partCheck', {
-    counts: countsOf(part).join(' → '),
+    counts: saysInTurn(countsOf(part)),
     rows: say('craft.rows', { count: part.rows.length }),
   });
 

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { ReadLine, ReadRow } from '../../knit/pattern/read-pattern.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { saysSide } from '../../words/craft.ts';
+import { saysInTurn } from '../../words/in-turn.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
@@ -15,7 +16,7 @@ export function Counts({ kind, rows, before, after }: Pick<ReadLine, 'kind' | 'r
   }
   return (
     <p class="pattern-counts">
-      <span aria-hidden="true">{say('pattern.counts', { before, after })}</span>
+      <span aria-hidden="true">{saysInTurn([before, after])}</span>
       <span class="spoken">{say('pattern.countsLong', { before, after })}</span>
     </p>
   );
@@ -36,7 +37,7 @@ export function Rows({ rows }: { readonly rows: readonly ReadRow[] }) {
             <span class="pattern-row-n">
               {saysNumber(row.n)} {saysSide(row.side)}
             </span>
-            <span class="pattern-row-work">
+            <span class="pattern-row-work" dir="auto">
               {row.own === undefined ? saysRow(row.steps) : `“${row.own}”`}
             </span>
             <strong class="pattern-row-count">{saysNumber(row.after)}</strong>

@@ -32,6 +32,8 @@ export function TextField(props: TextFieldProps) {
   }, [value]);
   const told = {
     class: 'field-input',
+    // what is typed runs as its own language does; an empty field as the page
+    dir: typed ? ('auto' as const) : undefined,
     value: typed,
     maxLength,
     placeholder,

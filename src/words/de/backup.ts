@@ -62,7 +62,7 @@ export const words: Translation<typeof english> = {
   gone: '{name}: fällt weg',
   changed: '{name}: ändert sich',
   changedRows: '{name}: {count} Einträge kommen dazu',
-  from: '{what}: Reihe {row} → {after} fertig',
+  from: '{what}: Reihe {rows} fertig',
   staysAt: '{what}: bleibt bei Reihe {row}; in der Datei ist es Reihe {fileRow}',
   twoWays:
     '{what}: zwei Wege, hier Reihe {row} von {rows}, in der Datei Reihe {fileRow} von {fileRows}. Du wählst, wenn sie vereint sind; das andere bleibt im Verlauf',

@@ -142,7 +142,7 @@ export const words: Translation<typeof english> = {
   backNeckDepth: 'Ausschnitttiefe hinten',
   neckOpening: 'Öffnung für den Kopf',
   neckMiddle: 'Mitte des Ausschnitts',
-  opens: 'Dick: wo es sich für den Kopf öffnet.',
+  opens: 'Doppelte Linie: wo es sich für den Kopf öffnet.',
   openNeck: 'Öffnen: {how}',
   openingDepth: 'Öffnung, vom hinteren Hals abwärts',
   openingFrontDepth: 'Öffnung, vom vorderen Hals abwärts',

@@ -187,7 +187,6 @@ export const words: Translation<typeof english> = {
   rowOnly: 'Reihe {first}',
   noRows: 'noch keine Reihen',
   beginsOn: 'Erste Reihe: {side}.',
-  countChange: '{before} → {after}',
   countChangeSpoken: '{before} Maschen vorher, {after} nachher',
   words: 'Die Reihen sind in Worten ausgeschrieben; sie bleiben, wie sie sind.',
 

@@ -48,7 +48,6 @@ export const words: Translation<typeof english> = {
   understood: 'Was verstanden wurde',
   nothing: 'Noch nichts zu lesen.',
   talk: 'Ergibt keine Reihen.',
-  counts: '{before} → {after}',
   countsLong: '{before} Maschen davor, {after} danach',
   onNeedle: { one: '{count} M auf der Nadel', other: '{count} M auf der Nadel' },
   showAll: { one: 'Die Reihe zeigen', other: 'Alle {count} Reihen zeigen' },

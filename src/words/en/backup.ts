@@ -57,7 +57,7 @@ export const words = {
   gone: '{name}: goes',
   changed: '{name}: changes',
   changedRows: '{name}: {count} entries come in',
-  from: '{what}: row {row} → {after} done',
+  from: '{what}: row {rows} done',
   staysAt: '{what}: stays at row {row} done; in the file it is row {fileRow}',
   twoWays:
     '{what}: two ways, row {row} of {rows} here and row {fileRow} of {fileRows} in the file. You choose when they are united; the other stays in the history',

@@ -141,7 +141,7 @@ export const words = {
   backNeckDepth: 'Neck depth behind',
   neckOpening: 'Opening for the head',
   neckMiddle: 'Middle of the neck',
-  opens: 'Thick: where it opens for the head.',
+  opens: 'Double line: where it opens for the head.',
   openNeck: 'Open it: {how}',
   openingDepth: 'Opening, from the back neck down',
   openingFrontDepth: 'Opening, from the front neck down',

@@ -189,7 +189,6 @@ export const words = {
   rowOnly: 'row {first}',
   noRows: 'no rows yet',
   beginsOn: 'First row: {side}.',
-  countChange: '{before} → {after}',
   countChangeSpoken: '{before} stitches before, {after} after',
   words: 'The rows are spelled out in words; they stay as they are.',
 

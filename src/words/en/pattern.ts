@@ -44,7 +44,6 @@ export const words = {
   understood: 'What was understood',
   nothing: 'Nothing to read yet.',
   talk: 'Makes no rows.',
-  counts: '{before} → {after}',
   countsLong: '{before} stitches before, {after} after',
   onNeedle: { one: '{count} st on the needle', other: '{count} sts on the needle' },
   showAll: { one: 'Show the row', other: 'Show all {count} rows' },

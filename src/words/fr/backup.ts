@@ -59,7 +59,7 @@ export const words: Translation<typeof english> = {
   gone: '{name} : s’en va',
   changed: '{name} : change',
   changedRows: '{name} : {count} entrées arrivent',
-  from: '{what} : rangs faits : {row} → {after}',
+  from: '{what} : rangs faits : {rows}',
   staysAt: '{what} : reste au rang {row} ; dans le fichier, c’est le rang {fileRow}',
   twoWays:
     '{what} : deux chemins, rang {row} sur {rows} ici et rang {fileRow} sur {fileRows} dans le fichier. Vous choisirez une fois réunis ; l’autre reste dans l’historique',

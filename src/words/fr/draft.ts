@@ -141,7 +141,7 @@ export const words: Translation<typeof english> = {
   backNeckDepth: 'Profondeur d’encolure dos',
   neckOpening: 'Ouverture pour la tête',
   neckMiddle: 'Milieu de l’encolure',
-  opens: 'En gras : où elle s’ouvre pour la tête.',
+  opens: 'Ligne double : où elle s’ouvre pour la tête.',
   openNeck: 'L’ouvrir : {how}',
   openingDepth: 'Ouverture, depuis l’encolure dos',
   openingFrontDepth: 'Ouverture, depuis l’encolure devant',

@@ -196,7 +196,6 @@ export const words: Translation<typeof english> = {
   rowOnly: 'rang {first}',
   noRows: 'pas encore de rangs',
   beginsOn: 'Premier rang : {side}.',
-  countChange: '{before} → {after}',
   countChangeSpoken: '{before} mailles avant, {after} après',
   words: 'Les rangs sont écrits en mots ; ils restent tels quels.',
 

@@ -48,7 +48,6 @@ export const words: Translation<typeof english> = {
   understood: 'Ce qui a été compris',
   nothing: 'Rien à lire pour l’instant.',
   talk: 'Ne fait pas de rangs.',
-  counts: '{before} → {after}',
   countsLong: '{before} mailles avant, {after} après',
   onNeedle: { one: '{count} m sur l’aiguille', other: '{count} m sur l’aiguille' },
   showAll: { one: 'Montrer le rang', other: 'Montrer les {count} rangs' },
