@@ -16,7 +16,8 @@ export default defineConfig({
   // Relative, so that the app works in a sub-folder of any static host.
   base: './',
   oxc: { jsx },
-  define: { __VERSION__: JSON.stringify(version) },
+  // signals look for tools that nobody has at her place: what they would tell them is left out
+  define: { __VERSION__: JSON.stringify(version), 'window.__PREACT_SIGNALS_DEVTOOLS__': 'false' },
   plugins: [smaller, ...head, beside, parted, words, licences, ...worker],
   // what is worked out beside the page: a module like the page's own, so that the same policy holds for it
   worker: {

@@ -19,6 +19,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { saysAgo } from '../../words/time.ts';
@@ -34,6 +35,7 @@ export default function BackupScreen() {
   return (
     <Screen title={say('backup.title')} back={back}>
       <div class="backup columns">
+        <Shows what="columns" />
         <MakeBackup isMain={!isAsking} />
         {canKeepUp() && <KeepUp />}
         <OpenBackup onAsk={setAsking} />

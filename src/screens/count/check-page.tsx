@@ -5,6 +5,7 @@ import { countAt } from '../../knit/piece/count/count-at.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { NumberPad } from '../../ui/pad/number-pad.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import type { CountPageProps } from './count-page.ts';
@@ -36,6 +37,7 @@ export function CheckPage({ now, entries }: CountPageProps) {
         <>
           <p class="count-soft">{firm ? saysFirm(firm.row) : say('count.firmNone')}</p>
           <div class="count-thumb">
+            <Shows what="count-thumb" />
             <Button kind="main" icon="check" wide onPress={() => void check(planned)}>
               {say('count.agrees')}
             </Button>

@@ -7,6 +7,7 @@ import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFabric, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
@@ -64,6 +65,7 @@ export function FoundBar({ rows }: { readonly rows: readonly number[] }) {
   const list = rows.length > MOST_SHOWN ? '' : `: ${near.join(', ')}`;
   return (
     <p class="count-bar" role="status">
+      <Shows what="count-bar" />
       {rows.length === 0 ? say('count.fitsNone') : `${say('count.fitsAll', { count: rows.length })}${list}`}
     </p>
   );

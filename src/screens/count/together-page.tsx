@@ -13,6 +13,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
 import { saysNeedle } from '../../words/needle.ts';
@@ -130,6 +131,7 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
         {!level && say('count.togetherHalf', { behind: behind.name, ahead: ahead.name })}
       </p>
       <div class="count-pair">
+        <Shows what="count-pair" />
         {steps.map(({ make, row }) => {
           const fellow = pair[make] as Fellow;
           const shaping = saysShaping(row);
@@ -168,6 +170,7 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
       </div>
       {level && steps.length > 1 && (
         <div class="count-bar">
+          <Shows what="count-bar" />
           <Button
             kind="main"
             wide

@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { hrefTo } from '../../app/routes.ts';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { NotFetched } from '../not-fetched.tsx';
@@ -56,6 +57,7 @@ export default function DraftScreen() {
       </div>
       {made?.ok !== false && (
         <div class="draft-drawings">
+          <Shows what="drawings" />
           <p class="quiet">{say('draft.touch')}</p>
           {page && form ? <page.Schematic draft={made?.value} open={edges} /> : say('draft.opening')}
         </div>

@@ -68,16 +68,18 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
           onPress={takeBack}
         />
       }
-      toast={
-        <Toast
-          text={done.value}
-          undo={{ label: say('editor.undoShort'), onPress: takeBack }}
-          onGone={() => {
-            done.value = undefined;
-          }}
-        />
+      foot={
+        <>
+          <Toast
+            text={done.value}
+            undo={{ label: say('editor.undoShort'), onPress: takeBack }}
+            onGone={() => {
+              done.value = undefined;
+            }}
+          />
+          <SaveFoot editor={now} piece={piece} />
+        </>
       }
-      foot={<SaveFoot editor={now} piece={piece} />}
     >
       <ElsewhereNotice editor={now} />
       {piece ? (

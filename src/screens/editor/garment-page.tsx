@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { change, type Editor, garmentFaults } from '../../app/drafts/editor/editor.ts';
 import type { GarmentForm } from '../../app/drafts/editor/garment-form.ts';
 import { TextField } from '../../ui/field/text-field.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { say } from '../../words/say.ts';
 import { AddPiece } from './add-piece.tsx';
 import { DraftNotice, SavedNotice } from './draft-notice.tsx';
@@ -27,6 +28,7 @@ export function GarmentPage({ editor, form, home }: GarmentPageProps) {
       <DraftNotice editor={editor} />
       <MendsHere editor={editor} />
       <div class="edit-garment">
+        <Shows what="edit-garment" />
         <div class="edit-side">
           <GarmentFields form={form} />
           <StraightPanels form={form} />

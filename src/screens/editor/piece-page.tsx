@@ -11,6 +11,7 @@ import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { say } from '../../words/say.ts';
 import { hrefToTool } from '../count/tools.ts';
 import { saysMake } from '../says-make.ts';
@@ -48,6 +49,7 @@ export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
   return (
     <>
       <div class="edit-piece-page">
+        <Shows what="edit-piece" />
         <div class="edit-piece-grid">
           <div class="edit-in-sight">
             <PieceSketch entry={entry} />

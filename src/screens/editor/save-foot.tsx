@@ -9,6 +9,7 @@ import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { saysInTurn } from '../../words/in-turn.ts';
 import { say } from '../../words/say.ts';
@@ -54,6 +55,7 @@ export function SaveFoot({
   const faults = piece ? checkOf(piece.form).faults : [];
   return (
     <section class="edit-foot-stack" aria-label={say('editor.save')}>
+      <Shows what="edit-foot" />
       {keeping.value === 'failed' && (
         <Notice kind="warning" live>
           {say('editor.draftFailed')}

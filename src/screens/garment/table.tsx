@@ -3,6 +3,7 @@ import type { MakeView, PieceView } from '../../app/state.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import { shapeOfPiece } from '../../ui/panel-map/outline-of.ts';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import { saysMake } from '../says-make.ts';
@@ -20,6 +21,7 @@ export function Table({ pieces }: { readonly pieces: readonly PieceView[] }) {
   const scale = scaleOf(laid);
   return (
     <ul role="list" class="table" aria-label={say('garment.pieces')}>
+      <Shows what="table" />
       {laid.map((one) => (
         <Tile key={`${one.piece.id} ${one.make.make}`} laid={one} share={one.wideMm * scale} />
       ))}

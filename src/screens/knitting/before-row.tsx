@@ -3,6 +3,7 @@ import { keyInHand } from '../../app/in-hand/make-in-hand.ts';
 import type { Reading } from '../../app/in-hand/reading.ts';
 import { parseMakeKey } from '../../progress/log.ts';
 import { Icon, type IconName } from '../../ui/icon/icon.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysLength } from '../../words/measures.ts';
 import { saysNeedle } from '../../words/needle.ts';
 import { say } from '../../words/say.ts';
@@ -13,6 +14,7 @@ export function BeforeRow({ read }: { readonly read: Reading }) {
   if (all.length === 0) return null;
   return (
     <section class="before-row" aria-label={say('lap.before', { row: read.row.n })}>
+      <Shows what="before-row" />
       <ul role="list">
         {all.map((one, i) => (
           <li key={saysOne(one, read)}>

@@ -3,6 +3,7 @@ import { goInstead } from '../../app/navigate.ts';
 import { type InHand, rowNow } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 
@@ -20,6 +21,7 @@ export function LookingBar({ now, row }: { readonly now: InHand; readonly row: n
   };
   return (
     <div class="looking-bar">
+      <Shows what="looking-bar" />
       <p>
         {place === undefined ? say('otherRow.lookingDone', { row }) : say('otherRow.looking', { row, place })}
       </p>

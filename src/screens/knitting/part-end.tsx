@@ -5,6 +5,7 @@ import { garmentInHand, type InHand, storedRows } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import { QuietLine } from '../quiet-line.tsx';
@@ -23,6 +24,7 @@ export function PartEnd({ now, title }: { readonly now: InHand; readonly title: 
   const head = saysHead(now.part, title);
   return (
     <section class="part-end" ref={box} tabIndex={-1} aria-label={head}>
+      <Shows what="part-end" />
       <p class="part-end-head">
         <Icon name="flag" size="l" />
         <strong>{head}</strong>

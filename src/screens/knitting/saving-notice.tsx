@@ -6,6 +6,7 @@ import { saving, tapFault, waiting } from '../../app/state.ts';
 import type { Fault, FaultCode } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 
@@ -41,6 +42,18 @@ const trouble = computed(() => (['saving', 'felt'].includes(saving.value) ? 'sav
 
 /** Nothing while the store keeps up; what waits when it does not. */
 export function SavingNotice() {
+  const told = useTrouble();
+  return (
+    told && (
+      <>
+        <Shows what="foot-notice" />
+        {told}
+      </>
+    )
+  );
+}
+
+function useTrouble() {
   if (trouble.value === 'held') return <Held />;
   if (trouble.value === 'slow') {
     return (

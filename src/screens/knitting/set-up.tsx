@@ -1,10 +1,12 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { Card } from '../../ui/card/card.tsx';
+import { useShows } from '../../ui/screen/use-shows.ts';
 import { say } from '../../words/say.ts';
 import { saysSetUp } from '../../words/set-up.ts';
 
 /** What is done before row 1. */
 export function SetUp({ part }: { readonly part: PlannedPart }) {
+  useShows('set-up');
   return (
     <Card tone="place">
       <h2 class="set-up-head">{say('knitting.setUp')}</h2>

@@ -4,6 +4,7 @@ import type { MakingUpStep } from '../../knit/making-up/step.ts';
 import type { StandingGarment } from '../../knit/piece/standing.ts';
 import { edgePath, middleOf } from '../../ui/panel-map/edge-line.ts';
 import { clothPath, type Point } from '../../ui/panel-map/paths.ts';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { USUAL, useRoom } from '../use-room.ts';
@@ -36,6 +37,7 @@ export function ComingTogether({ made, garment, ticked, inHand, onStep }: Props)
   const named = inHand ? `${title} ${say('makingUp.drawnInHand', { step: saysStep(inHand).title })}` : title;
   return (
     <figure class="together">
+      <Shows what="together" />
       <div role="img" aria-label={named} ref={frame}>
         <svg
           viewBox={[view.x, view.y, view.width, view.height].map((n) => n.toFixed(1)).join(' ')}

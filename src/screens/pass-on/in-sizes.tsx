@@ -13,6 +13,7 @@ import { Toggle } from '../../ui/choice/toggle.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { say } from '../../words/say.ts';
 import { saysName } from '../draft/says-name.ts';
 import { SizeTable } from '../size-table.tsx';
@@ -112,6 +113,7 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
   };
   return (
     <div class="pass-on in-sizes">
+      <Shows what="in-sizes" />
       <div class="pass-on no-print">
         <p>{say('passOn.sizesFrom')}</p>
         <SelectField

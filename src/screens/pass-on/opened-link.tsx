@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { inGauge } from '../../app/garments/in-gauge.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { PassedOn } from '../../store/share/link.ts';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { About } from './about-link.tsx';
 import { type Designed, readDesign } from './designed.ts';
 import { Fit } from './fit.tsx';
@@ -17,6 +18,7 @@ export function OpenedLink({ passed }: { readonly passed: PassedOn }) {
   }, [passed]);
   return (
     <div class="pass-on pass-on-opened">
+      <Shows what="opened-link" />
       <About garment={hers} />
       <div class="pass-on-hers">
         {designed === 'none' && <InGauge garment={passed} onMade={setHers} />}

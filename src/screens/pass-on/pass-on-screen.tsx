@@ -16,6 +16,7 @@ import { Card } from '../../ui/card/card.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { later } from '../later.tsx';
@@ -93,6 +94,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   };
   return (
     <div class="pass-on pass-on-whole columns">
+      <Shows what="columns" />
       <p>{say('passOn.what')}</p>
       <Card>
         <TextField

@@ -7,6 +7,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { later } from '../later.tsx';
@@ -28,6 +29,7 @@ export function ToDevice({ view: { garment } }: { readonly view: GarmentView }) 
   const show = async () => setShows((await CodeRun.fetch()) ? 'codes' : 'not there');
   return (
     <div class="pass-on columns">
+      <Shows what="columns" />
       <p>{say('passOn.toDeviceWhat')}</p>
       {told !== undefined && 'faults' in told && (
         <Notice kind="fault" title={told.faults.map(saysFault).join(' ')} live />

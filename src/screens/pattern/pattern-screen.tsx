@@ -20,6 +20,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { languageTable } from '../../words/languages.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
@@ -136,6 +137,7 @@ function Understood() {
   const lines = read.value?.lines ?? [];
   return (
     <section class="pattern-read" aria-label={say('pattern.understood')}>
+      <Shows what="pattern-read" />
       <h2>{say('pattern.understood')}</h2>
       {lines.length === 0 ? (
         <p class="quiet">{say('pattern.nothing')}</p>

@@ -14,6 +14,7 @@ import type { GarmentRecord, PlaceRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { saysGrams } from '../../words/measures.ts';
 import { saysNeedle } from '../../words/needle.ts';
@@ -45,6 +46,7 @@ function WholeRecord({ view }: { readonly view: GarmentView }) {
   const waiting = makes.filter(({ make }) => !isBegun(make));
   return (
     <div class="record">
+      <Shows what="record" />
       <div class="record-made">
         {makes
           .filter(({ make }) => isBegun(make))

@@ -15,6 +15,7 @@ import { Choice } from '../../ui/choice/choice.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { languages, languageTable } from '../../words/languages.ts';
 import { say } from '../../words/say.ts';
@@ -34,6 +35,7 @@ export default function SettingsScreen() {
         </Notice>
       )}
       <div class="settings columns">
+        <Shows what="columns" />
         <InTurn atOnce={2}>
           <Group title={say('settings.safe')}>
             <Keeping />

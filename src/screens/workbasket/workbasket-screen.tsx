@@ -7,6 +7,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
@@ -71,7 +72,8 @@ function Basket() {
         ))}
       <DraftCards />
       {entries && (
-        <section class="shelf">
+        <section class="shelf shelf-ways">
+          <Shows what="ways" />
           <h2>{say('workbasket.anotherOne')}</h2>
           <WaysToBegin sample={!entries.some(({ garment }) => garment.id === 'sample')} />
         </section>

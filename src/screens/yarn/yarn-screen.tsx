@@ -5,6 +5,7 @@ import type { Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { yarnOf } from '../../knit/yarn/need.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
@@ -31,6 +32,7 @@ function Yarn({ view }: { readonly view: GarmentView }) {
   const need = yarnOf(standing, garment.taken);
   return (
     <div class="yarn-page">
+      <Shows what="yarn" />
       {need.ok ? (
         <NeedCard need={need.value} view={view} change={change} />
       ) : (

@@ -11,14 +11,12 @@ export interface ScreenProps {
   /** icon buttons at the end of the head; two at most */
   readonly actions?: ComponentChildren;
   readonly children: ComponentChildren;
-  /** a Toast */
-  readonly toast?: ComponentChildren;
-  /** stays at the bottom, under the thumb */
+  /** stays at the bottom, under the thumb; a Toast before it */
   readonly foot?: ComponentChildren;
 }
 
 /** The frame of a screen: a head that says where she is, what is to be read, and what her thumb needs at the foot. */
-export function Screen({ title, over, back, actions, children, toast, foot }: ScreenProps) {
+export function Screen({ title, over, back, actions, children, foot }: ScreenProps) {
   return (
     <div class="screen">
       <header class="screen-head">
@@ -30,12 +28,7 @@ export function Screen({ title, over, back, actions, children, toast, foot }: Sc
         {actions}
       </header>
       <main class="screen-main">{children}</main>
-      {(toast || foot) && (
-        <footer class="screen-foot">
-          {toast}
-          {foot}
-        </footer>
-      )}
+      {foot && <footer class="screen-foot">{foot}</footer>}
     </div>
   );
 }

@@ -21,26 +21,26 @@ export function PadPage() {
     <Screen
       title="Pad"
       actions={<IconButton icon="lock" label="Lock" onPress={() => setLocked(true)} />}
-      toast={
-        <Toast
-          text={message}
-          undo={{ label: 'Take back', onPress: () => setRow(row - 1) }}
-          onGone={() => setMessage(undefined)}
-          stayMs={400}
-        />
-      }
       foot={
-        locked ? (
-          <HoldButton label="Hold to unlock" onHeld={() => setLocked(false)} />
-        ) : (
-          <FinishPad
-            label="Row done"
-            hand={new URLSearchParams(location.search).get('hand') === 'left' ? 'left' : 'right'}
-            shaping={shaping}
-            beside={<IconButton icon="undo" label="Undo" onPress={() => setRow(Math.max(1, row - 1))} />}
-            onFinish={finish}
+        <>
+          <Toast
+            text={message}
+            undo={{ label: 'Take back', onPress: () => setRow(row - 1) }}
+            onGone={() => setMessage(undefined)}
+            stayMs={400}
           />
-        )
+          {locked ? (
+            <HoldButton label="Hold to unlock" onHeld={() => setLocked(false)} />
+          ) : (
+            <FinishPad
+              label="Row done"
+              hand={new URLSearchParams(location.search).get('hand') === 'left' ? 'left' : 'right'}
+              shaping={shaping}
+              beside={<IconButton icon="undo" label="Undo" onPress={() => setRow(Math.max(1, row - 1))} />}
+              onFinish={finish}
+            />
+          )}
+        </>
       }
     >
       <ProgressBar label="Rows" valueText={`row ${row} of 40`} value={row} max={40} marks={[3, 6, 9]} />
