@@ -13,6 +13,7 @@ export interface PatternFaults {
   'centre not in the middle': 'stitches' | 'centreStitches';
   'nothing rests': never;
   'nothing to match': never;
+  'stitches wait': 'stitches';
   'nothing on the needle': never;
   'too many stitches': 'stitches';
   'worked in rounds': never;

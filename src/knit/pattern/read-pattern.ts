@@ -15,6 +15,7 @@ import { runFlow } from './follow/flow.ts';
 import { closePiece } from './follow/other-side.ts';
 import { flushCycle } from './follow/row.ts';
 import { slipFirst } from './follow/slips.ts';
+import { tellWaiting } from './follow/waiting.ts';
 import { type MadeByLine, madeByLine } from './made-by-line.ts';
 import type { ReadLine, ReadRow } from './read-line.ts';
 import { type Flow, flowOf, tokensOfLines } from './say/flow.ts';
@@ -122,10 +123,11 @@ function followed(options: ReadOptions, flow: readonly Flow[], freshly: () => Li
     const counts = { known, found: new Map<object, CountedBy>(), again: reading < MOST_READINGS };
     const build = freshBuild({ ...options, counts });
     const notes = freshly();
-    runFlow(build, flow, notes, options.gauge !== undefined);
+    const said = runFlow(build, flow, notes, options.gauge !== undefined);
     if (build.piece) finish(build, build.piece);
     if (counts.found.size === 0) {
       slipFirst(build);
+      tellWaiting(build, said, notes);
       return { build, notes };
     }
     known = new Map([...known, ...counts.found]);

@@ -38,6 +38,8 @@ export const words = {
     'Hier sind keine Maschen auf der Nadel. Erst anschlagen, auffassen oder wieder aufnehmen.',
   'nothing rests': 'Hier ruhen keine bekannten Maschen. Sag erst, welche stillgelegt werden.',
   'nothing to match': 'Es gibt keine erste Seite, der diese gleichen könnte. Schreib die erste aus.',
+  'stitches wait':
+    'Hier bleiben {stitches} Maschen liegen, und der Text sagt nicht, was aus ihnen wird. Schreib darunter, was mit ihnen geschieht.',
   'no rows to repeat':
     'Hier sind keine Reihen bekannt, die wiederholt werden könnten. Schreib sie vor diese Zeile.',
   'row not known': 'Reihe {rowName} ist hier nicht bekannt. Schreib sie vor diese Zeile.',

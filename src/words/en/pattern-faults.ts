@@ -34,6 +34,8 @@ export const words = {
   'nothing on the needle': 'No stitches are on the needle here. Cast on, pick up or rejoin first.',
   'nothing rests': 'No stitches are known to rest here. Say first which are put on a holder.',
   'nothing to match': 'There is no first side that this one could match. Write the first side out.',
+  'stitches wait':
+    '{stitches} stitches are left waiting here, and the text does not say what becomes of them. Say below what is done with them.',
   'no rows to repeat': 'No rows are known here that could be repeated. Write them before this line.',
   'row not known': 'Row {rowName} is not known here. Write it before this line.',
   'piece not known': 'No “{pieceName}” is known here that could be followed. Put that piece first.',

@@ -39,6 +39,8 @@ export const words = {
   'nothing rests': 'Aucune maille n’est connue comme en attente ici. Dites d’abord lesquelles y sont mises.',
   'nothing to match':
     'Il n’y a pas de premier côté auquel celui-ci pourrait répondre. Écrivez le premier côté.',
+  'stitches wait':
+    '{stitches} mailles restent en attente ici, et le texte ne dit pas ce qu’elles deviennent. Dites plus bas ce qu’on en fait.',
   'no rows to repeat': 'Aucun rang à répéter n’est connu ici. Écrivez-les avant cette ligne.',
   'row not known': 'Le rang {rowName} n’est pas connu ici. Écrivez-le avant cette ligne.',
   'piece not known': 'Aucun « {pieceName} » à suivre n’est connu ici. Mettez cette pièce d’abord.',

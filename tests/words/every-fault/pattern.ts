@@ -53,6 +53,15 @@ export const patternDrivers: Drivers<keyof PatternFaults> = {
   'centre not in the middle': () =>
     read('BACK', 'Cast on 41 sts.', 'Knit 4 rows.', 'Place centre 10 sts on a holder.'),
   'nothing rests': () => read(...back, 'Rejoin yarn to rem sts.'),
+  'stitches wait': () =>
+    read(
+      'FRONT',
+      'Cast on 40 sts.',
+      'Knit 4 rows.',
+      'Next row: K18, turn.',
+      'On these 18 sts only knit 3 rows.',
+      'Bind off.',
+    ),
   'worked in rounds': () => read('Cast on 40 sts.', 'Rnd 1: knit.'),
   'nothing to match': () =>
     read(

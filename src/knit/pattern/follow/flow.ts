@@ -15,7 +15,7 @@ import { countAfter, noteCount } from './build/uncounted.ts';
 import { tellHoles } from './buttonholes.ts';
 import { makesRows } from './makes-rows.ts';
 import { closePiece } from './other-side.ts';
-import { unread, workOwnWords } from './own-words.ts';
+import { inNote, unread, workOwnWords } from './own-words.ts';
 import { sayAgain } from './repeat-stars.ts';
 import { doStatement } from './statement.ts';
 
@@ -35,7 +35,7 @@ export function runFlow(
   read: readonly Flow[],
   notes: readonly LineNotes[],
   gaugeGiven: boolean,
-): void {
+): readonly Flow[] {
   const flow = sayAgain(read);
   const used = new Set<number>();
   const begins = flow.some((one) =>
@@ -45,6 +45,7 @@ export function runFlow(
   for (let i = 0; i < flow.length; i += 1) {
     const one = flow[i] as Flow;
     const note = notes[one.line] as LineNotes;
+    build.at = i;
     if (one.line !== line) {
       build.recent = [];
       line = one.line;
@@ -72,6 +73,7 @@ export function runFlow(
   }
   tellAnnounced(build);
   tellHoles(build);
+  return flow;
 }
 
 /** What she may mend by saying how many rows it is: each sentence once, with the rows that it was taken for. */
@@ -87,6 +89,7 @@ function noteUnread(
   const found = note.faults.slice(had.faults);
   noteFollowing(build, found, note, one);
   if (!mended && found.every(({ code }) => NOTICES.has(code))) return;
+  if (build.piece) build.piece.unreadAt = build.at;
   const { defining } = build;
   if (!mended && defining && defining.rows.size > 0)
     defining.unread ??= one.is === 'own words' ? one.from : one.said.line;
@@ -121,6 +124,8 @@ function workSaid(
   const { said } = here;
   const { statement } = said;
   note.kind = kindOf(said, note.kind);
+  // what is kept, or slipped, from here on is an order wherever it stands
+  if (inNote(build) && (statement.is === 'borders' || statement.is === 'slips')) build.talk = false;
   if (
     build.talk &&
     statement.is !== 'heading' &&
@@ -132,6 +137,7 @@ function workSaid(
     note.kind = 'talk';
     // 'Note: keep 4 sts at each end in garter st throughout' is an order, and nobody knows for which pieces
     if (statement.is === 'borders' && build.part === undefined) tellNothing(here, note);
+    else if (inNote(build) && makesRows(statement)) note.faults.push(notTaken(said));
     return;
   }
   const { part: now } = build;
@@ -176,6 +182,12 @@ function workSaid(
   }
   if (said.stated !== undefined) compare(build, said.stated, note, said);
 }
+
+/** An order of a note is for rows to come, and nobody knows which. */
+const notTaken = ({ line, column }: Said): Fault => ({
+  ...fault('stitch or repeat expected', { column }),
+  at: { line, column },
+});
 
 /** What puts stitches on the needle. */
 const BEGINS: ReadonlySet<Said['statement']['is']> = new Set(['cast on', 'pick up', 'as for', 'gauge']);

@@ -98,7 +98,7 @@ export function doOnNeedle(
   if (statement.is === 'work on') return doWorkOn(build, piece, part, statement);
   const now = resolveGap(build, piece, part);
   const pending = flushCycle(build, piece, now);
-  return pending ?? doWork(build, piece, now, said, statement);
+  return pending ?? doWork(build, piece, now, said, statement, ahead);
 }
 
 /** 'Work as for back' below a heading begins the piece that the heading names. */
@@ -127,6 +127,7 @@ function doWork(
   part: PartBuild,
   said: Said,
   statement: Exclude<OnNeedle, { is: 'rejoin' | 'other side' | 'as for' | 'hold' | 'work on' }>,
+  ahead: readonly Said[],
 ): Fault | undefined {
   const work: Work = statement;
   if (work.is === 'shape' || work.is === 'groups') leaveUnsaid(part);
@@ -138,7 +139,7 @@ function doWork(
     case 'ending':
       return doEnding(build, piece, part, work);
     case 'rows':
-      return doRows(build, part, work);
+      return doRows(build, part, work, ahead);
     case 'shape':
       return doShape(build, piece, part, said, work);
     case 'evenly':

@@ -1,4 +1,5 @@
 import { fault } from '../../fault.ts';
+import { means } from '../../row/read/meanings.ts';
 import type { Item } from '../../row/read/notation.ts';
 import type { OwnWords } from '../say/own-words.ts';
 import type { Title } from '../say/statement.ts';
@@ -19,6 +20,10 @@ function nameNext(build: Build, title: Title | undefined): void {
   build.defining = undefined;
   build.heading = title;
 }
+
+/** Behind 'NOTE:', with stitches on the needle: what it orders is of the rows to come. */
+export const inNote = ({ talk, heading, part }: Build): boolean =>
+  talk && !isDone(part) && means(heading?.words.split(' ')[0], 'note of a line');
 
 export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void {
   const { part } = build;
@@ -44,6 +49,11 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
     return;
   }
   if (one.beside && one.work && !build.talk && part === undefined) {
+    note.faults.push(one.fault);
+    note.kind = 'own words';
+    return;
+  }
+  if (inNote(build) && one.work && one.asks) {
     note.faults.push(one.fault);
     note.kind = 'own words';
     return;
@@ -119,6 +129,7 @@ function workUnread(build: Build, part: PartBuild, one: OwnWords, note: LineNote
     if (section && section.first === first) section.stretch = stretch;
     part.closed = true;
   }
+  if (one.rib && rows > 0) part.unreadRib = first;
   rememberNumber(build, part, one, after - (part.rows[first]?.before ?? after));
   part.fabric = unknownFabric;
   noteCount(build, part, one, note, one.stated);

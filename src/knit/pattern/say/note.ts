@@ -19,6 +19,7 @@ import {
   takeWhole,
   took,
 } from '../../row/read/cursor.ts';
+import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { readLength } from './phrase/measure.ts';
@@ -55,7 +56,8 @@ export const readNote = (c: Cursor): Statement | undefined =>
       if (seesPhrase(c, ', k|p') && word !== 'mark') return undefined;
       // 'at 3rd, and 6th st'
       const goesOn = () => peekWord(c, 1) === 'and' && peekNumber(c, 2) !== undefined;
-      while (c.at < c.end && (!isOneOf(peekWord(c), ', ;') || goesOn())) c.at += 1;
+      while (c.at < c.end && (!isOneOf(peekWord(c), ', ;') || goesOn()) && !joinsOrder(c.tokens, c.at))
+        c.at += 1;
       return { is: 'note', about: 'marker' };
     }
     if (word === 'attach' && seesPhrase(c, 'attach yarn|wool|thread|ball|new|the|a|another'))
@@ -67,7 +69,8 @@ export const readNote = (c: Cursor): Statement | undefined =>
     if (word === 'when' && !seesPhrase(c, 'when knitting|working')) return undefined;
     // 'Sizes S and M only: work 8 rows': for some that nobody named
     if ((word === 'size' || word === 'sizes') && onlyFor(c)) return undefined;
-    if (word === 'do' && !seesPhrase(c, 'do not')) return undefined;
+    if (word === 'do' && (!seesPhrase(c, 'do not') || seesPhrase(c, 'do not make|work|k|p|dec|inc|turn')))
+      return undefined;
     if ((word === 'these' || word === 'this') && !saysWhatRowsAre(c)) return undefined;
     if (!means(peek(c)?.text, 'tells without rows')) return undefined;
     if (word === 'measure' || word === 'turn' || ordersBehind(c)) return undefined;
@@ -143,16 +146,26 @@ const takeMakes = (c: Cursor): number | undefined =>
 const AGAIN = ['sleeve', 'piece', 'pocket'];
 
 /** 'attach CC and work in pattern until …': what is told is but the beginning of an order. */
-const ordersBehind = (c: Cursor): boolean =>
-  c.tokens
-    .slice(c.at, c.end)
-    .some(
-      (token, i, all) =>
-        i > 0 &&
-        isWord(all[i - 1], 'and', ',', 'then') &&
-        isWord(token, 'work', 'cast', 'bind', 'pick', 'cont', 'k', 'inc', 'dec') &&
-        all.slice(i).some(({ kind }) => kind === 'number'),
-    );
+function ordersBehind(c: Cursor): boolean {
+  for (let i = c.at + 1; i < c.end; i += 1) if (joinsOrder(c.tokens, i)) return true;
+  return false;
+}
+
+/** '… | and cast on 4 sts', '… but | continue as before': an order that no word before it may swallow. */
+const joinsOrder = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at], 'and', 'but', ',', 'then', ';')
+    ? joinsOrder(tokens, at + 1) || isOrder(tokens, at + 1)
+    : isWord(tokens[at - 1], 'and', 'but', ',', 'then', ';') && isOrder(tokens, at);
+
+function isOrder(tokens: readonly Token[], at: number): boolean {
+  const next = tokens[at + 1];
+  // what comes is named
+  if (tokens.slice(at, at + 8).some((token) => isWord(token, 'foll'))) return false;
+  if (isWord(tokens[at], 'cast', 'bind', 'pick', 'rep', 'inc', 'dec')) return next !== undefined;
+  return (
+    isWord(tokens[at], 'work', 'cont', 'k', 'p') && (next?.kind === 'number' || isWord(next, ...GOES_ON))
+  );
+}
 
 /** 'these 2 rows form the pattern', 'this completes the armhole'. */
 const saysWhatRowsAre = (c: Cursor): boolean =>
@@ -267,3 +280,6 @@ export const readPassing = (c: Cursor, said: readonly Said[]): Statement | undef
     if (skipFacing(c)) return { is: 'note', about: 'facing' };
     return skipYarn(c) ? { is: 'note', about: 'yarn' } : undefined;
   });
+
+const GOES_ON =
+  'in on even straight across to until as from rem these for each over next every without'.split(' ');

@@ -45,6 +45,8 @@ export interface OwnWords {
   /** it works a whole piece as another one: 'Work exactly as for right front' */
   readonly another: boolean;
   readonly short: boolean;
+  /** it speaks of a rib */
+  readonly rib?: boolean;
   /** rows that it says it is: 'Rows 2–4', 'work 3 rows'; 1 unless said */
   readonly rows: number;
   readonly label?: Label;
@@ -98,6 +100,7 @@ export function ownWords(
       !inOnePiece(cursorOver(tokens, sentence.from)),
     rows: Math.min(MOST_OWN_ROWS, label ? labelled(label) : rowsSaid(c)),
     open: isOpen(c),
+    ...(tokens.slice(sentence.from, sentence.to).some((token) => isWord(token, 'rib')) ? { rib: true } : {}),
     line,
     from: tokens[first]?.line ?? 1,
     ...(label === undefined ? {} : { label }),

@@ -1,5 +1,6 @@
 import { ahead, type Cursor, isWord, sees, seesPhrase, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { means } from '../../row/read/meanings.ts';
 import { readShape } from './shape.ts';
 import { readSlips } from './slips.ts';
 import type { Said, Statement } from './statement.ts';
@@ -17,6 +18,7 @@ const isStanding = (c: Cursor): boolean =>
   seesPhrase(c, 'the? first st in|of|on every|each row should|is|must') ||
   seesPhrase(c, 'sl the? first st in|of|on every|each rs|ws? row') ||
   seesPhrase(c, '(? always sl') ||
+  saysHow(c) ||
   ahead(
     c,
     () =>
@@ -28,6 +30,13 @@ const isStanding = (c: Cursor): boolean =>
       ) &&
       (takes(c, ':', ',', 'as', 'in') || readStitchAhead(c)),
   );
+
+/** 'When decreasing on fronts, k2tog at end of row': how it is done whenever it is. */
+const saysHow = (c: Cursor): boolean =>
+  seesPhrase(c, 'when|whenever dec|decs|inc|incs|decreasing|increasing') &&
+  c.tokens
+    .slice(c.at, c.end)
+    .some((token, i, all) => isWord(token, ',', ':') && means(all[i + 1]?.text, 'beginning of an order'));
 
 const readStitchAhead = (c: Cursor): boolean => sees(c, 'k', 'p') && !seesPhrase(c, 'k|p row|rows');
 

@@ -7,7 +7,6 @@ import {
   seesOne,
   seesPhrase,
   takeAnyPhrase,
-  takeNumber,
   takePhrase,
   takes,
   takeWhole,
@@ -105,7 +104,8 @@ const readAcross = (c: Cursor): Goal | undefined =>
     }
     if (takeAnyPhrase(c, 'all rem? sts', 'the rest', 'all|back|even')) return acrossTail(c);
     if (takeAnyPhrase(c, 'the? rem', 'the? remainder')) {
-      takeNumber(c);
+      // 'knit remaining 13' says how many
+      if (peekNumber(c) !== undefined) return undefined;
       takeSts(c);
       takePhrase(c, 'of the? row');
       return END;

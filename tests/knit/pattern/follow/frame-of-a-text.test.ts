@@ -110,6 +110,8 @@ Next row: k8, bind off 4 sts, k until there are 16 sts on right needle, bind off
   > 40→32 Body/body 1 RS k8, bind off 4 sts, k16, bind off 4 sts, k8 (32)
 Continue on this group of sts for left front.
   > 32→8
+  > ✗ stitches wait @18:1 stitches 8
+  > ✗ stitches wait @18:1 stitches 16
 Work 2 rows.
   > 8 Body/left side 1 WS purl · RS knit
 Bind off 8 sts.

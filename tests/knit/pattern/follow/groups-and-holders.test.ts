@@ -108,6 +108,7 @@ Work 2 rows in st st.
   > 40 Piece/body 1 RS knit · WS purl
 Place first 12 sts on holder.
   > 40→28
+  > ✗ stitches wait @3:1 stitches 12
 Work 2 rows in st st.
   > 28 Piece/left side 1 RS knit · WS purl
 Bind off.
@@ -124,6 +125,7 @@ Work 2 rows in st st.
   > 40 Piece/body 1 RS knit · WS purl
 Leave rem 12 sts on holder.
   > 40→28
+  > ✗ stitches wait @3:1 stitches 12
 Work 2 rows in st st.
   > 28 Piece/right side 1 RS knit · WS purl
 Bind off.

@@ -140,6 +140,7 @@ DIVIDE FOR NECK
   > heading 20
 Next row: p8, turn.
   > 20→8 Back/left side 1 WS p8
+  > ✗ stitches wait @5:1 stitches 12
 K 1 row.
   > 8 Back/left side 2 RS knit
 Bind off.

@@ -36,6 +36,7 @@ K 12 sts and place on holder. Join second ball and k 20.
   > 32 Upper back/body 3 RS k12, k20
 Knit 2 rows. Bind off.
   > 32→0 Upper back/left side 1 WS knit · RS knit · WS bind off all sts in pattern (0)
+  > ✗ stitches wait @15:1 stitches 12
   > = Back, back, 1 to make, lines 3 4 5
   > =   body from {castOn 32}, RS: 3 stocking 4 mm; split
   > =   left side from {part body, stitches 20, edge left}, WS: 2 stocking 4 mm; bind off
@@ -66,6 +67,7 @@ Knit 2 rows.
   > 32 Front/body 1 RS knit · WS knit
 K 12 sts and place on holder. Work rem 20 sts in garter st for 2 rows. Bind off.
   > 32→0 Front/body 3 RS knit · Front/left side 1 WS knit · RS knit · WS bind off all sts in pattern (0)
+  > ✗ stitches wait @8:31 stitches 12
   > = Back, back, 1 to make, lines 3 4
   > =   body from {castOn 32}, RS: 3 stocking 4 mm; split
   > =   left side from {part body, stitches 20, edge left}, WS: 4 garter 4 mm; bind off

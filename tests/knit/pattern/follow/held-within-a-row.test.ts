@@ -22,6 +22,7 @@ Cast on 20 sts.
   > →20
 Work across 10 sts. and slip them to a holder to be worked later. Work on rem. 10 sts. for 2 rows.
   > 20→10 Piece/body 1 RS knit · Piece/left side 1 WS purl · RS knit
+  > ✗ stitches wait @2:67 stitches 10
 Bind off.
   > 10→0 Piece/left side 3 WS bind off all sts in pattern (0)
   > = Piece, other, 1 to make, lines 2 3
@@ -33,7 +34,7 @@ Bind off.
 Cast on 20 sts.
   > →20
 Next row: k5 and place these sts on holder for left front; k10 and place these sts on holder for back, k rem 5 sts.
-  > 20 Piece/body 1 RS k5, k10, knit to end
+  > 20 Piece/body 1 RS k5, k10, k5
 Work 2 rows.
   > 20→5 Piece/left side 1 WS purl · RS knit
   > = Piece, other, 1 to make, lines 2 3

@@ -72,6 +72,7 @@ K 2 rows.
   > 18 Back/left side 1 WS knit · RS knit
 Place center 6 sts on holder.
   > 18→6
+  > ✗ stitches wait @8:1 stitches 6
 K 2 rows.
   > 6 Back/left side 2 1 WS knit · RS knit
   > = Back, back, 1 to make, lines 3 5 7 9

@@ -54,6 +54,7 @@ Next row: k2, p2, k2, place these sts on a holder, k4.
   > 10 Sleeve/body 1 RS k2, p2, k2, k4
 Bind off 4 sts.
   > 10→0 Sleeve/left side 1 WS bind off all sts in pattern (0)
+  > ✗ stitches wait @19:1 stitches 6
   > = Body, other, 1 to make, lines 3 4 5
   > =   body from {castOn 60}, RS: 1 stocking 4 mm; split
   > =   left side from {part body, stitches 12, edge left}, WS: 3 stocking 4 mm; bind off
@@ -138,6 +139,8 @@ Next row: k12 and place these sts on a holder for right front, bind off 6 sts, k
   > 60→48 says 12 Body/body 1 RS k12, bind off 6 sts, k24, bind off 6 sts, knit to end (48)
 Work 1 row.
   > 48→12 Body/left side 1 WS purl
+  > ✗ stitches wait @4:1 stitches 12
+  > ✗ stitches wait @4:1 stitches 24
 Bind off 12 sts.
   > 12→0 Body/left side 2 RS bind off all sts in pattern (0)
 POCKETS

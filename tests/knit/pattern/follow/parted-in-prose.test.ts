@@ -149,6 +149,7 @@ K 2 rows.
   > 40 Front/body 1 RS knit · WS knit
 Divide the work for the neck as follows: K 20 sts, turn and leave the remaining 20 sts on a spare needle.
   > 40→20 Front/right side 1 RS k20
+  > ✗ stitches wait @9:1 stitches 20
 K 2 rows. Bind off.
   > 20→0 Front/right side 2 WS knit · RS knit · WS bind off all sts in pattern (0)
   > = Body, other, 1 to make, lines 3 4 5

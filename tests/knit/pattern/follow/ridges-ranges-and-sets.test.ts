@@ -111,6 +111,7 @@ K 2 rows.
   > 20 Back/body 1 RS knit · WS knit
 Next row: K 8, bind off next 4 sts, k to end. Now work on this second set of 8 sts for one side of neck thus:
   > 20→8 Back/body 3 RS k8, bind off 4 sts, knit to end (16)
+  > ✗ stitches wait @4:47 stitches 8
 First row: Cast off 2, work to the last 2 sts, work 2 tog.
   > 8→5 Back/left side 1 WS bind off 2 sts, p4, dec (5)
 Second row: Work 2 tog, work to the end. Bind off rem sts.

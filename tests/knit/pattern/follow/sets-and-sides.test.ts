@@ -219,6 +219,7 @@ Work 2 rows in st st.
   > 40 Piece/body 1 RS knit · WS purl
 Place first 20 sts on holder.
   > 40→20
+  > ✗ stitches wait @3:1 stitches 20
 Working on these 18 sts, work 2 rows in st st.
   > 20 Piece/left side 1 RS knit · WS purl
   > ✗ count contradicts @4:1 statedStitches 18, foundStitches 20

@@ -71,15 +71,15 @@ Dec 1 st at each end of next and every 4th row 3 times.
 Dec 1 st at each end every WS row 2 times.
   > 36→32 Piece/body 33 RS knit · WS dec, purl to last 2 sts, dec (34) · RS knit · WS dec, purl to last 2 sts, dec (32)
 Dec 1 st at each end every RS row 2 times, then every WS row once.
-  > 32→26 Piece/body 37 RS dec, knit to last 2 sts, dec (30) · WS purl · RS dec, knit to last 2 sts, dec (28) · WS purl · RS dec, knit to last 2 sts, dec (26)
+  > 32→26 Piece/body 37 RS dec, knit to last 2 sts, dec (30) · WS purl · RS dec, knit to last 2 sts, dec (28) · WS dec, purl to last 2 sts, dec (26)
 Dec 1 st at each end every 4th and 2nd row 4 times.
-  > 26→18 Piece/body 42 WS purl · RS knit · WS purl · RS dec, knit to last 2 sts, dec (24) · WS purl · RS knit · WS purl · RS dec, knit to last 2 sts, dec (22) · WS purl · RS dec, knit to last 2 sts, dec (20) · WS purl · RS knit · WS purl · RS dec, knit to last 2 sts, dec (18)
+  > 26→18 Piece/body 41 RS knit · WS purl · RS dec, knit to last 2 sts, dec (24) · WS purl · RS knit · WS purl · RS dec, knit to last 2 sts, dec (22) · WS purl · RS dec, knit to last 2 sts, dec (20) · WS purl · RS knit · WS purl · RS dec, knit to last 2 sts, dec (18)
 Dec 1 st at each end of foll 4th row.
-  > 18→16 Piece/body 56 WS purl · RS knit · WS purl · RS dec, knit to last 2 sts, dec (16)
+  > 18→16 Piece/body 54 WS purl · RS knit · WS purl · RS dec, knit to last 2 sts, dec (16)
 Dec 1 st at each end.
-  > 16→14 Piece/body 60 WS dec, purl to last 2 sts, dec (14)
+  > 16→14 Piece/body 58 WS dec, purl to last 2 sts, dec (14)
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8 9 10 11
-  > =   body from {castOn 60}, RS: 60 stocking 4 mm; hold
+  > =   body from {castOn 60}, RS: 58 stocking 4 mm; hold
 
 ### to a count
 Cast on 30 sts.

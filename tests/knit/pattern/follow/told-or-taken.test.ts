@@ -42,6 +42,7 @@ Shape neck
   > heading 24
 1st row: K 9, turn.
   > 24→9 Back/right side 1 RS k9
+  > ✗ stitches wait @5:1 stitches 15
 2nd row: K2tog, k to end.
   > 9→8 Back/right side 2 WS k2tog, knit to end (8)
 3rd row: K to end.

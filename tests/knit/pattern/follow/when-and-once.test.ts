@@ -44,6 +44,7 @@ Work 2 rows in st st.
   > 40 Back/body 1 RS knit · WS purl
 Next row. Work across 12 sts, bind off the next 16 sts for back of neck and continue work on remaining 12 sts as follows.
   > 40→12 Back/body 3 RS k12, bind off 16 sts, k12 (24)
+  > ✗ stitches wait @4:77 stitches 12
 Work 2 rows. Bind off.
   > 12→0 Back/left side 1 WS purl · RS knit · WS bind off all sts in pattern (0)
   > = Back, back, 1 to make, lines 3 4 5

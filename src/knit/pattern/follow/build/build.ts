@@ -63,6 +63,8 @@ export interface Build {
   /** headings like 'Finishing': what follows makes no rows */
   talk: boolean;
   line: number;
+  /** place of the sentence in hand in the text */
+  at: number;
   /** what the line in hand has to be told */
   faults: Fault[];
   /** shaping that goes on beside what follows, until it ends */
@@ -114,6 +116,8 @@ export interface PieceBuild {
   stretchesSoFar: number;
   /** both sides of a divided piece are worked at once: what one has, the other has as its mirror image */
   bothSides: boolean;
+  /** place of the last sentence of it that was not understood */
+  unreadAt: number;
 }
 
 export interface Resting {
@@ -124,6 +128,8 @@ export interface Resting {
   readonly firstSide: Side;
   /** fabric column at its right edge */
   readonly column: number;
+  /** the sentence that left it, by its place in the text */
+  readonly leftAt: number;
 }
 
 /** Where in a piece something happened: rows of the part before it, and its height in mm. */
@@ -146,6 +152,8 @@ export interface PartBuild {
   /** stitches from the right edge to each marker */
   markers: readonly number[];
   fabric: FabricState;
+  /** the first row of a rib that was not understood */
+  unreadRib?: number;
   /** what is kept at its edges while the rest is worked in its fabric */
   borders: Borders;
   /** the yarn in hand, as the text calls it, and the one it was cast on in */

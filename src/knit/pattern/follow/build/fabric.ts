@@ -104,8 +104,10 @@ function patternElse(meant: Else, build: Build, part: PartBuild | undefined): Fa
 function lastRib(part: PartBuild | undefined): FabricState | undefined {
   if (part?.fabric.label === 'rib') return part.fabric;
   for (let i = (part?.rows.length ?? 0) - 1; i >= 0; i -= 1) {
-    const fabric = part?.rows[i]?.fabric;
-    if (fabric?.label === 'rib') return fabric;
+    // a rib that nobody understood is not the one before it
+    if (i === part?.unreadRib) return unknownFabric;
+    const { fabric, own } = part?.rows[i] ?? {};
+    if (fabric?.label === 'rib' && own === undefined) return fabric;
   }
   return undefined;
 }

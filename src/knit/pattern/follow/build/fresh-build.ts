@@ -43,6 +43,7 @@ export function freshBuild({ gauge, needle = 4, stretches = {}, counts = noCount
     title: undefined,
     talk: false,
     line: 1,
+    at: 0,
     faults: [],
     meanwhile: [],
     stretches,

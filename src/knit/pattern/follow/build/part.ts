@@ -30,6 +30,7 @@ export function newPiece(build: Build, { name, makes, mirrored = false, half }: 
     marks: new Map(),
     stretchesSoFar: 0,
     bothSides: false,
+    unreadAt: -1,
   };
   build.pieces.push(piece);
   for (const beginning of beginnings(piece.name)) takeName(build.namesTaken, beginning);
@@ -156,6 +157,7 @@ export function split(
       neck: edge === 'right' ? 'left' : 'right',
       firstSide: side,
       column: at,
+      leftAt: build.at,
     };
   });
   const chosen = resting[kept] as Resting;

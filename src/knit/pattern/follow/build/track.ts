@@ -6,13 +6,17 @@ import type { Edit, GroupsOfTrack } from './edit.ts';
 /** Rows until the first shaping row of a beat, counting that row. */
 export function firstDue(beat: Beat, isFirst: boolean, side: Side): number {
   if (beat.side !== undefined) {
-    if (!isFirst && beat.first === undefined) return beat.every;
+    if (!isFirst && beat.first === undefined) return onItsSide(beat.every, side === beat.side);
     return side === beat.side ? 1 : 2;
   }
   if (beat.first !== undefined) return beat.first;
   if (!isFirst) return beat.every;
   return openDue(beat.every, side);
 }
+
+/** '… every row 3 times, then every RS row twice': so many rows, or the one before where that one is on its side. */
+const onItsSide = (every: number, isNext: boolean): number =>
+  (every % 2 === 1) === isNext ? every : Math.max(1, every - 1);
 
 /**
  * 'Every 4th row' leaves the first one open. Shaping lies on the right side where it can: the row of that number,
