@@ -63,6 +63,8 @@ describe('brackets', () => {
     ['k2 (twice), p1'],
     ['k2 (worked 3 times), p1'],
     ['dec 1 (keeping 3 rows)'],
+    ['dec 1 (by working to last 3 sts, k2tog) again'],
+    ['k 9 (by working 1 st more) again'],
     ['work even 4" more'],
     ['a " b 4 " c'],
   ])('that say something stay: %s', (text) => {
