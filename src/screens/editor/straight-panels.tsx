@@ -25,7 +25,6 @@ import {
 import { Button } from '../../ui/button/button.tsx';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
-import { Shows } from '../../ui/screen/shows.tsx';
 import { lengthToType, lengthTyped, lengthUnit, saysTyped } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
@@ -67,7 +66,6 @@ function Panels({ form, onTaken }: { readonly form: GarmentForm; readonly onTake
   };
   return (
     <div class="edit-piece-page">
-      <Shows what="edit-piece" />
       <div class="edit-piece-grid">
         {shown && (
           <div class="edit-in-sight">
