@@ -39,7 +39,7 @@ const knittedParts = ({ pieces }: Pick<ReadPattern, 'pieces'>, piece: number): r
 
 /** 'rows 1 to 4 in w; rows 9 to 20: 2 rows in s, 2 rows in n, in turn': each, and where colours end before the next ones begin. */
 function stretchesIn(said: string): readonly Pick<ToldStripes, 'row' | 'stripes'>[] {
-  const all = said.split(/; (?=rows? \d|(?:bind|cast) off in )/).flatMap((one) => {
+  const all = said.split(/; (?=rows? [\d–]|(?:bind|cast) off in )/).flatMap((one) => {
     const [, first, last = first, words] = /^rows? (\d+)(?: to (\d+))?(?:: | in )(.+)$/.exec(one) ?? [];
     return words === undefined ? [] : [{ row: Number(first), last: Number(last), stripes: turnIn(words) }];
   });

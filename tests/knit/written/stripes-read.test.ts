@@ -49,6 +49,13 @@ describe('which rows are in which colours, in a pattern as it is written here', 
     expect(told(1, ...lines)).toEqual(['1.2.0 from 5: 1 A']);
   });
 
+  it('only in sizes that have those rows', () => {
+    const line = 'Stripes, Back: rows 1 to 2 in Sea; rows – (15, 17) to – (16, 18) in red.';
+    expect(told(0, line)).toEqual(['0.1.0 from 1: 1 Sea']);
+    expect(told(2, line)).toEqual(['0.1.0 from 1: 1 Sea', '0.1.0 from 3: ', '0.1.0 from 17: 1 red']);
+    expect(told(0, 'Stripes, Back: rows – (15, 17) to – (16, 18) in red.')).toEqual([]);
+    expect(told(1, 'Stripes, Back: rows – (15, 17) to – (16, 18) in red.')).toEqual(['0.1.0 from 15: 1 red']);
+  });
   it('rows between them have none', () => {
     expect(told(0, 'Stripes, Back: rows 1 to 2 in A; rows 9 to 10 in A.')).toEqual([
       '0.1.0 from 1: 1 A',

@@ -61,6 +61,7 @@ export const readBorders = (c: Cursor): Statement | undefined =>
 
 /** How it is asked for; 'work first 3 sts in moss st' may be the beginning of a row. */
 function readLead(c: Cursor): 'keep' | 'work' | 'knit' | 'always knit' | undefined {
+  if (takeAnyPhrase(c, 'except|excepting for?', 'other than')) return 'keep';
   const always = takes(c, 'always');
   if (takes(c, 'keep', 'keeping', 'maintain', 'maintaining', 'with', 'having')) return 'keep';
   if (takes(c, 'work')) return always ? 'keep' : 'work';
@@ -88,7 +89,7 @@ interface Counted {
 
 const readBorder = (c: Cursor, mayBeRow: boolean): BorderSaid[] | undefined =>
   attempt(c, () => {
-    const said = readNamed(c) ?? readCountedIn(c) ?? readOldOnes(c);
+    const said = readNamed(c) ?? readCountedIn(c) ?? readOfFabric(c) ?? readOldOnes(c);
     if (said === undefined || !mayBeRow) return said;
     // 'work first 3 sts in moss st, k to last 3 sts' spells a row
     const both = said.length === 2 || said[0]?.edge === 'both' || said[0]?.edge === 'neck';
@@ -103,6 +104,7 @@ const readCountedIn = (c: Cursor): BorderSaid[] | undefined =>
     const edges = readCounted(c);
     if (edges !== undefined) {
       takeEveryRow(c);
+      takeAnyPhrase(c, 'which|that? are|is? worked|kept|k?');
       const fabric = readBorderFabric(c);
       return fabric && edges.map((one) => ({ ...one, fabric }));
     }
@@ -132,7 +134,7 @@ const readCounted = (c: Cursor): Counted[] | undefined =>
     const one = first ?? last;
     if (one !== undefined) return and ? undefined : whole([one]);
     // 'the front 6 sts', '7 center front sts'
-    const front = () => takePhrase(c, 'center? front');
+    const front = () => takeAnyPhrase(c, 'center? front', 'at|on the? center front');
     const before = front();
     const stitches = takeNumber(c);
     const neck = (stitches !== undefined && front()) || before;
@@ -177,8 +179,8 @@ const readNamed = (c: Cursor): BorderSaid[] | undefined =>
     });
     const fabric = readBorderFabric(c);
     if (fabric === undefined) return undefined;
-    if (!takes(c, 'border', 'borders', 'band', 'bands', 'edge') && !isWordBefore(c, 'border'))
-      return undefined;
+    const each = takes(c, 'borders', 'bands');
+    if (!each && !takes(c, 'border', 'band', 'edge') && !isWordBefore(c, 'border')) return undefined;
     const there = readEdgeOf(c);
     const stitches =
       early ??
@@ -187,8 +189,17 @@ const readNamed = (c: Cursor): BorderSaid[] | undefined =>
         return n !== undefined && takePhrase(c, STS) ? n : undefined;
       });
     if (stitches === undefined) return seesEnd(c) && there === undefined ? [] : undefined;
-    const edge = there ?? readEdgeOf(c);
+    const edge = there ?? readEdgeOf(c) ?? (each ? 'both' : undefined);
     return edge === undefined ? undefined : [{ edge, stitches, fabric }];
+  });
+
+/** '5 garter sts at each end'. */
+const readOfFabric = (c: Cursor): BorderSaid[] | undefined =>
+  attempt(c, () => {
+    const stitches = takeNumber(c);
+    const fabric = stitches === undefined ? undefined : readBorderFabric(c);
+    const edge = fabric && readEdgeOf(c);
+    return fabric && edge && stitches ? [{ edge, stitches, fabric }] : undefined;
   });
 
 /** 'keeping the borders in garter st', 'border sts in moss st as before'. */

@@ -188,10 +188,11 @@ function defines(tokens: readonly Token[]): boolean {
   );
 }
 
-/** 'Increases on the lower edge are worked every 4th row': it says of rows what they are, and makes none. */
+/** 'Increases on the lower edge are worked every 4th row', 'do not shape these rows': it says of rows what they are, and makes none. */
 const describes = (tokens: readonly Token[], from: number, to: number): boolean =>
-  ['increases', 'decreases', 'incs', 'decs'].includes(tokens[from]?.text ?? '') &&
-  tokens.slice(from, Math.min(to, from + 12)).some(({ text }) => text === 'are' || text === 'continue');
+  (isWord(tokens[from], 'do') && isWord(tokens[from + 1], 'not')) ||
+  (['increases', 'decreases', 'incs', 'decs'].includes(tokens[from]?.text ?? '') &&
+    tokens.slice(from, Math.min(to, from + 12)).some(({ text }) => text === 'are' || text === 'continue'));
 
 /** A row that names its yarns keeps its words, and so does what is made in rows to come. */
 const withWords = (said: Said, words: string): Said =>

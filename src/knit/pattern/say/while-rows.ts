@@ -52,21 +52,36 @@ export function joinRows(said: Said[], tokens: readonly Token[], at: number): bo
   return true;
 }
 
+const isClosed = ({ beats }: Shape): boolean =>
+  beats.length > 0 && beats.every(({ times }) => times !== undefined);
+
+/** '… at armhole edge, then dec 1 st at same edge 3 times and | at neck edge': the edge that is the same. */
+function edgeThere(said: readonly Said[]): EdgeName {
+  for (let i = said.length - 2; i >= 0; i -= 1) {
+    const { statement } = said[i] as Said;
+    const edge = statement.is === 'shape' || statement.is === 'groups' ? statement.edge : 'unsaid';
+    if (edge !== 'same') return edge;
+  }
+  return 'same';
+}
+
 /**
  * 'Dec 1 st at armhole edge on next 3 rows and 1 st at neck edge on every 4th row 4 times': both go on at once; the one that
  * takes longer has the rows, and the other lies beside it.
  */
 function joinEdges(said: Said[], shape: Shape): boolean {
   const [first, second] = said.slice(-2) as [Said, Said];
+  const there = edgeThere(said);
   const before = first.statement;
-  if (before.is !== 'shape' || !isOtherEdge(before.edge, shape.edge)) return false;
-  const closed = [before, shape].map(
-    ({ beats }) => beats.length > 0 && beats.every(({ times }) => times !== undefined),
-  );
-  const [one, other] = closed;
+  if ((before.is !== 'shape' && before.is !== 'groups') || !isOtherEdge(there, shape.edge)) return false;
+  const other = isClosed(shape);
+  // groups are soon bound off
+  const one = before.is === 'groups' ? other : isClosed(before);
   if (!one && !other) return false;
-  const swapped = one === true && (other !== true || rowsOf(shape.beats) > rowsOf(before.beats));
-  const [main, beside] = swapped ? [second, first] : [first, second];
+  const swapped = one && (!other || before.is === 'groups' || rowsOf(shape.beats) > rowsOf(before.beats));
+  // it stands behind the other edge now
+  const own = { ...first, statement: { ...before, edge: there } as Statement };
+  const [main, beside] = swapped ? [second, own] : [own, second];
   const stated = second.stated === undefined ? {} : { stated: second.stated };
   const { line, column } = beside;
   said.splice(

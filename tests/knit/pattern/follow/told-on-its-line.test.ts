@@ -1,20 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { readPattern } from '../../../../src/knit/pattern/read-pattern.ts';
-import { printRow } from '../../../../src/knit/row/print.ts';
+import { rowsOf as rows } from './rows-of.ts';
 
 const linesOf = (...text: readonly string[]) => readPattern(text.join('\n')).lines;
 
 /** Lines with a mark, counting from 1. */
 const marked = (...text: readonly string[]): readonly number[] =>
   linesOf(...text).flatMap(({ line, faults }) => (faults.length > 0 ? [line] : []));
-
-/** Side, words and count of each row. */
-const rows = (...text: readonly string[]): readonly string[] =>
-  linesOf(...text).flatMap((line) =>
-    line.rows.map(
-      ({ side, steps, own, after }) => `${side} ${own === undefined ? printRow(steps) : 'own'} ${after}`,
-    ),
-  );
 
 describe('what is said of stitches and sides is held to', () => {
   it('a single purl row begins a piece on the wrong side (common practice, no published source)', () => {
