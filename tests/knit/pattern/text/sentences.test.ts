@@ -85,4 +85,68 @@ describe('a line is cut into sentences', () => {
       K2 Row row row row: p → k 2 | row row row row : p
     `),
   )('$line', expectCut('sentences'));
+
+  it.each(
+    table(`
+      1st row: (RS). K2. P → 1 st row : ( rs ) . k 2 | p
+      1st row (WS). K2. P → 1 st row ( ws ) . k 2 | p
+      1st row [RS]. K2. P → 1 st row [ rs ] . k 2 | p
+      1st row: (RS) k. K2. P → 1 st row : ( rs ) k | k 2 | p
+      Next row (RS). K2. P → next row ( rs ) . k 2 | p
+      Foll row: (WS). K2. P → foll row : ( ws ) . k 2 | p
+      Shape neck (RS). K2. P → shape neck ( rs ) | k 2 | p
+      2nd and every alt row. P. K → 2 nd and every alt row . p | k
+      2nd and every foll alt row. P. K → 2 nd and every foll alt row . p | k
+      2nd and all other rows. P. K → 2 nd and all other rows . p | k
+      2nd and each even row. Purl. K → 2 nd and each even row . purl | k
+      2nd and every ws row. Purl. K → 2 nd and every ws row . purl | k
+      2nd and every row. Purl. K → 2 nd and every row | purl | k
+      2nd and some alt row. Purl. K → 2 nd and some alt row | purl | k
+      Row 1. K2, p2. P → row 1 . k 2 , p 2 | p
+      Row 1. Neck. P → row 1 | neck | p
+      1st row. K5. purl to end. K → 1 st row . k 5 . purl to end | k
+      1st row. K5. Purl to end. K → 1 st row . k 5 | purl to end | k
+      1st row. k5. purl to neck. K → 1 st row . k 5 | purl to neck | k
+      Shape. K5. purl to end. K → shape | k 5 | purl to end | k
+      Row 1: (k1, p1) to end of row Rep row 1 seven times more → row 1 : ( k 1 , p 1 ) to end of row | rep row 1 7 times more
+      Row 1: (k1, p1) to end Rep row 1 seven times more → row 1 : ( k 1 , p 1 ) to end | rep row 1 7 times more
+      Row 1: (k1, p1) to end rep row 1 seven times more → row 1 : ( k 1 , p 1 ) to end rep row 1 7 times more
+      Row 1: (k1, p1) to end Rep from * once → row 1 : ( k 1 , p 1 ) to end rep from * once
+      K1, p1 to end Rep row 1 seven times more → k 1 , p 1 to end rep row 1 7 times more
+      1st row: *K2, p2. Repeat from * to end. K → 1 st row : * k 2 , p 2 . repeat from * to end | k
+      1st row: *K2, p2. Repeat from the * to end. K → 1 st row : * k 2 , p 2 . repeat from the * to end | k
+      1st row: *K2, p2. Repeat from ** to end. K → 1 st row : * k 2 , p 2 | repeat from * * to end | k
+      *Work 4 rows. Repeat from * twice. K → * work 4 rows | repeat from * twice | k
+      *K 4 rows. Repeat from * twice. K → * k 4 rows | repeat from * twice | k
+      1st row: K2, p2. Repeat from * to end. K → 1 st row : k 2 , p 2 | repeat from * to end | k
+      1st row: *K2, rep from * once, p2. Repeat from * to end. K → 1 st row : * k 2 , rep from * once , p 2 | repeat from * to end | k
+      1st row: *K2, p2*. Repeat from * to end. K → 1 st row : * k 2 , p 2 * | repeat from * to end | k
+      Knit to last 4 sts. K2tog, yo, k2. P → knit to last 4 sts . k 2 tog , yo , k 2 | p
+      Knit to last 4 sts. Ssk, k2. P → knit to last 4 sts . ssk , k 2 | p
+      Knit to last st. K1. P → knit to last st . k 1 | p
+      Knit to last 4 sts. Knit 4 rows. P → knit to last 4 sts | knit 4 rows | p
+      Knit to last 4 rows. K2tog. P → knit to last 4 rows | k 2 tog | p
+      Knit to first 4 sts. K2tog. P → knit to first 4 sts | k 2 tog | p
+      Work the last 4 sts. K2tog. P → work the last 4 sts | k 2 tog | p
+      Next row. Patt to last 10 sts. K → next row . patt to last 10 sts . k
+      next row. Patt to last 10 sts. K → next row | patt to last 10 sts . k
+      Next row. Shape neck. K → next row | shape neck | k
+      Next row: bo 5 sts. Knit to the end. 20 sts → next row : bo 5 sts . knit to the end | 20 sts
+      Next row: bind off 5 sts. Work to end. 20 sts → next row : bind off 5 sts . work to end | 20 sts
+      Next row: bind off 5 sts. Patt to end. 20 sts → next row : bind off 5 sts . patt to end | 20 sts
+      Next row: bind off 5 sts. Rib to the end. 20 sts → next row : bind off 5 sts . rib to the end | 20 sts
+      Next row: bind off 5 sts. Rib to the neck. 20 sts → next row : bind off 5 sts | rib to the neck | 20 sts
+      Next row: k 5 sts. Rib to the end. 20 sts → next row : k 5 sts | rib to the end | 20 sts
+      K in st st. [Size L only: k 2 rows.] Bind off → k in st st | [ size l only : k 2 rows . ] | bind off
+      K in st st. (For size L only: k 2 rows) Bind off → k in st st | ( for size l only : k 2 rows ) | bind off
+      K in st st. [For size L: k 2 rows] Bind off → k in st st | [ for size l : k 2 rows ] | bind off
+      K in st st [size L only]. Bind off → k in st st [ size l only ] | bind off
+      K in st st. [Gauge only: k 2 rows.] Bind off → k in st st [ gauge only : k 2 rows . ] bind off
+      Work in K1.P1 rib. K → work in k 1 . p 1 rib | k
+      Work in K1.P1. K → work in k 1 | p 1 | k
+      Work in P2. K2 rib. K → work in p 2 . k 2 rib | k
+      Work in K2. rib. K → work in k 2 . rib | k
+      K2.P3 in rib. K → k 2 . p 3 in rib | k
+    `),
+  )('where a stop parts a row, and where it does not: $line', expectCut('sentences'));
 });
