@@ -149,4 +149,28 @@ describe('a line is cut into sentences', () => {
       K2.P3 in rib. K → k 2 . p 3 in rib | k
     `),
   )('where a stop parts a row, and where it does not: $line', expectCut('sentences'));
+
+  it.each(
+    table(`
+      Bind off 22 sts; on last 18 sts work for 4 cm. K → bind off 22 sts | on last 18 sts work for 4 cm | k
+      Bind off 22 sts, on the last 18 sts work 5 rows. K → bind off 22 sts | on the last 18 sts work 5 rows | k
+      K 40 and on the rem 26 sts k 5 ridges. K → k 40 | on the rem 26 sts k 5 ridges | k
+      K 40 and on these other 26 sts work even. K → k 40 | on these other 26 sts work even | k
+      K 40; over first 26 sts p until even. K → k 40 | over first 26 sts p until even | k
+      K 40; on last 26 sts k2tog, p. K → k 40 ; on last 26 sts k 2 tog , p | k
+      K 40; on last 26 rows k 5 rows. K → k 40 ; on last 26 rows k 5 rows | k
+      K 40; on next 26 sts k 5 rows. K → k 40 ; on next 26 sts k 5 rows | k
+      K 40; at last 26 sts k 5 rows. K → k 40 ; at last 26 sts k 5 rows | k
+      K 40; on last 26 sts k1, p1, k1, p1, work 5 rows. K → k 40 ; on last 26 sts k 1 , p 1 , k 1 , p 1 , work 5 rows | k
+      K 40 sts and work to correspond. K → k 40 sts | work to correspond | k
+      K 40 sts and work to correspond with left. K → k 40 sts and work to correspond with left | k
+      K 40 sts and work to correspond to left. K → k 40 sts and work to correspond to left | k
+      K 40 rows and work to correspond. K → k 40 rows and work to correspond | k
+      K 40 and cont on the rem 28 sts as follows. K → k 40 | cont on the rem 28 sts as follows | k
+      K 40 and cont work on last 28 sts. K → k 40 | cont work on last 28 sts | k
+      K 40 and cont on first 28 sts. K → k 40 | cont on first 28 sts | k
+      K 40 and cont on 28 sts. K → k 40 and cont on 28 sts | k
+      K 40 and cont in rib, first sts. K → k 40 and cont in rib , first sts | k
+    `),
+  )('before an order of rows for some of the stitches: $line', expectCut('sentences'));
 });

@@ -98,4 +98,26 @@ describe('a list of sizes is read for each of them', () => {
       15 1 2 (16, 17) → 3 sizes: 15 1 2 | 15 1 16 | 15 1 17
     `),
   )('$line', expectCut('sizes'));
+
+  it.each(
+    table(`
+      44 sts. (10 yrs.—48 sts.) (12 yrs.—52 sts.) on needle → 3 sizes: 44 sts on needle | 48 sts on needle | 52 sts on needle
+      44 sts (size 10, 46 sts) (size 12, 48 sts) on → 3 sizes: 44 sts on | 46 sts on | 48 sts on
+      44 sts (46 sts size 10) on → 1 sizes: 44 sts ( 46 sts size 10 ) on | 44 sts ( 46 sts size 10 ) on | 44 sts ( 46 sts size 10 ) on
+      44 sts (46 sts, size 10) (48 sts, size 12) on → 3 sizes: 44 sts on | 46 sts on | 48 sts on
+      44 sts (48 sts) on → 1 sizes: 44 sts ( 48 sts ) on | 44 sts ( 48 sts ) on | 44 sts ( 48 sts ) on
+      44 sts (10 yrs 48 rows) on → 1 sizes: 44 sts ( 10 yrs 48 rows ) on | 44 sts ( 10 yrs 48 rows ) on | 44 sts ( 10 yrs 48 rows ) on
+      44 sts (10 48 sts) on → 1 sizes: 44 sts ( 10 48 sts ) on | 44 sts ( 10 48 sts ) on | 44 sts ( 10 48 sts ) on
+      44 rows (10 yrs 48 rows) on → 1 sizes: 44 rows ( 10 yrs 48 rows ) on | 44 rows ( 10 yrs 48 rows ) on | 44 rows ( 10 yrs 48 rows ) on
+      6½" (7, 8)" on → 3 sizes: 6.5 " on | 7 " on | 8 " on
+      6 in (7, 8) in on → 3 sizes: 6 in on | 7 in on | 8 in on
+      6 in (7 in, 8) in on → 1 sizes: 6 in ( 7 in , 8 ) in on | 6 in ( 7 in , 8 ) in on | 6 in ( 7 in , 8 ) in on
+      6 in (7, 8) cm on → 1 sizes: 6 in ( 7 , 8 ) cm on | 6 in ( 7 , 8 ) cm on | 6 in ( 7 , 8 ) cm on
+      next (2nd, 3rd) row → 3 sizes: next row | 2 nd row | 3 rd row
+      next (next, 3rd) row → 3 sizes: next row | next row | 3 rd row
+      next (RS) row → 1 sizes: next ( rs ) row | next ( rs ) row | next ( rs ) row
+      3rd (next, 5th) row → 3 sizes: 3 rd row | next row | 5 th row
+      on next (2 in, 3) row → 1 sizes: on next ( 2 in , 3 ) row | on next ( 2 in , 3 ) row | on next ( 2 in , 3 ) row
+    `),
+  )('by ages, by units behind them all, and among ordinals: $line', expectCut('sizes'));
 });
