@@ -7,16 +7,17 @@ import { freshPiece } from '../../knit/piece/form/fresh.ts';
 import { freeName } from '../../knit/piece/form/list.ts';
 import { type StarterName, starter } from '../../knit/piece/form/starters.ts';
 import { Button } from '../../ui/button/button.tsx';
+import type { IconName } from '../../ui/icon/icon.tsx';
 import { say } from '../../words/say.ts';
 import { done } from './changes.ts';
 import { starterWords } from './starter-words.ts';
 
 const buttons = [
-  ['back', 'editor.addBack'],
-  ['front', 'editor.addFront'],
-  ['sleeve', 'editor.addSleeve'],
-  ['neckband', 'editor.addNeckband'],
-] as const satisfies readonly (readonly [StarterName, string])[];
+  ['back', 'editor.addBack', 'backPiece'],
+  ['front', 'editor.addFront', 'frontPiece'],
+  ['sleeve', 'editor.addSleeve', 'sleevePiece'],
+  ['neckband', 'editor.addNeckband', 'bandPiece'],
+] as const satisfies readonly (readonly [StarterName, string, IconName])[];
 
 /** Ordinary pieces to begin from, reckoned from the gauge, and an empty one. */
 export function AddPiece({ form, home }: { readonly form: GarmentForm; readonly home: string }) {
@@ -51,10 +52,10 @@ export function AddPiece({ form, home }: { readonly form: GarmentForm; readonly 
       <h2 id="edit-add">{say('editor.addPiece')}</h2>
       <p id="edit-starter-hint">{say(gauge ? 'editor.starterHint' : 'editor.starterNeedsGauge')}</p>
       <div class="edit-starters">
-        {buttons.map(([name, label]) => (
+        {buttons.map(([name, label, icon]) => (
           <Button
             key={name}
-            icon="garment"
+            icon={icon}
             disabled={gauge === undefined}
             describedBy="edit-starter-hint"
             onPress={() => addStarter(name)}

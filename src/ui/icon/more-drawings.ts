@@ -34,6 +34,10 @@ export const moreDrawings = {
   download: { d: 'M12 4v11M8 11.5l4 4 4-4M5 20h14' },
   trash: { d: 'M5 7h14M9 7V4h6v3M7 7l1 13h8l1-13' },
   garment: { d: 'M8.5 4 3 8l2.5 4L8 10.5V20h8v-9.5l2.5 1.5L21 8l-5.5-4c-1.5 2.5-5.5 2.5-7 0z' },
+  backPiece: { d: 'M5 20.5V12h2V4.5h10V12h2v8.5z' },
+  frontPiece: { d: 'M5 20.5V12h2V4.5h2.5L12 11l2.5-6.5H17V12h2v8.5z' },
+  sleevePiece: { d: 'M9 20.5V17L4 5.5h16L15 17v3.5zM9 17h6' },
+  bandPiece: { d: 'M3 9h18v6H3zM7.5 9v6M12 9v6M16.5 9v6' },
   swatch: { d: 'M4 4h16v16H4zM8 8l2 2 2-2 2 2 2-2M8 13l2 2 2-2 2 2 2-2' },
   lifeline: { d: 'M3 12c2-3 4-3 6 0s4 3 6 0 4-3 6 0M3 5h18M3 19h18' },
 } as const satisfies Record<string, Drawing>;
