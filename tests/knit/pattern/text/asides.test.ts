@@ -149,4 +149,50 @@ describe('what changes no count and no row', () => {
       expect(without(text), text).toMatch(new RegExp(`^${wanted.join(' ')}$`));
     }
   });
+
+  it.each(
+    table(`
+      K 4, k3tog (2 sts decreased), k to end → k 4 , k 3 tog , k to end
+      K 4, k3tog (2 sts decreased); k to end → k 4 , k 3 tog ; k to end
+      K 4, k3tog (2 sts decreased) k to end → k 4 , k 3 tog ( 2 sts decreased ) k to end
+      K 4, k3tog (2 sts worked), k to end → k 4 , k 3 tog ( 2 sts worked ) , k to end
+      K 4, k3tog (st decreased), k to end → k 4 , k 3 tog ( st decreased ) , k to end
+      Work 8 rows (4 ridges) in garter → work 8 rows in garter
+      Work 4 ridges (8 rows) in garter → work 4 ridges in garter
+      Work 8 rows (5 ridges) in garter → work 8 rows ( 5 ridges ) in garter
+      Work 4 ridges (9 rows) in garter → work 4 ridges ( 9 rows ) in garter
+      Work 8 rows (4 ridges more) in garter → work 8 rows ( 4 ridges more ) in garter
+      Work 8 sts (4 ridges) in garter → work 8 sts ( 4 ridges ) in garter
+      Dec 1 (neck dec) again → dec 1 again
+      Dec 1 (neck edge side dec) again → dec 1 ( neck edge side dec ) again
+      Dec 1 (dec made) again → dec 1 again
+      Dec 1 (dec) again → dec 1 ( dec ) again
+      Dec 1 (inc at 2 edges) again → dec 1 ( inc at 2 edges ) again
+      Dec 1 (12 rib rows) again → dec 1 ( 12 rib rows ) again
+      Dec 1 (12 rows altogether) again → dec 1 again
+      Dec 1 (12 rows on needle) again → dec 1 ( 12 rows on needle ) again
+      Dec 1 (once before next dec) again → dec 1 ( once before next dec ) again
+      Dec 1 (that is at both sides) again → dec 1 again
+      Dec 1 (that is 3 times) again → dec 1 ( that is 3 times ) again
+      Dec 1 (that is) again → dec 1 again
+      At beg of next (RS) row → at beg of next rs row
+      At beg of next (RS) rows → at beg of next rs rows
+      At beg of next (WS) st → at beg of next ( ws ) st
+      At beg of foll (RS) row → at beg of foll rs row
+      Cast on 4, k 40, including the st on the needle, p 2 → cast on 4 , k 40 , p 2
+      Cast on 4, k 40, including the 2 sts on the needle, p 2 → cast on 4 , k 40 , including the 2 sts on the needle , p 2
+      Cast on 4, k 40, including those on the needle, p 2 → cast on 4 , k 40 , including those on the needle , p 2
+      Cast off 3 loosely and evenly, k → cast off 3 , k
+      Cast off 3 firmly but loosely, k → cast off 3 , k
+      Cast off 3 loosely and k → cast off 3 and k
+      Cast off 3 very loosely and evenly, k → cast off 3 , k
+      1 ball of “Wool-Knit” yarn, k → 1 ball of yarn , k
+      1 ball of "Wool & Knit" yarn, k → 1 ball of yarn , k
+      1 ball of "Wool, Knit" yarn, k → 1 ball of " wool , knit " yarn , k
+      1 ball of "" yarn, k → 1 ball of " " yarn , k
+      Work 4" of rib, 5" more → work 4 " of rib , 5 " more
+    `),
+  )('word for word: $line', ({ texts, reading }) => {
+    for (const text of texts) expect(without(text), text).toBe(reading);
+  });
 });

@@ -163,4 +163,24 @@ describe('a text is cut into the lines that its writer meant', () => {
       Dec 1 st at each end of ¶ next row, then ¶ every 4th row. ¶ K 1 row. → 1-3: Dec 1 st at each end of next row, then every 4th row. | 4: K 1 row.
     `),
   )('$line', expectCut('lines'));
+
+  it.each(
+    table(`
+      Cast on 20 sts ¶ 3: K1, ssk ¶ 4-6: as rows 1-2 → 1: Cast on 20 sts | 2: 3: K1, ssk | 3: 4-6: as rows 1-2
+      Cast on 20 sts ¶ 3 : k1, ssk → 1: Cast on 20 sts | 2: 3 : k1, ssk
+      Cast on 20 sts and ¶ work 3: k1 → 1-2: Cast on 20 sts and work 3: k1
+      Cast on 20 sts and ¶ 12 stitches: k → 1-2: Cast on 20 sts and 12 stitches: k
+      Step 2: Work in rib ¶ Step 3. Knit → 1: Work in rib | 2: Knit
+      Step2: Work in rib → 1: Step2: Work in rib
+      2 Work in rib ¶ 3 Rows A → 1: Work in rib | 2: 3 Rows A
+      10 Work in rib → 1: Work in rib
+      2 work in rib → 1: 2 work in rib
+      k 4, p 4, ¶ K4, p4 → 1-2: k 4, p 4, K4, p4
+      k 4, p 4, ¶ k4, p4 → 1-2: k 4, p 4, k4, p4
+      k 4 ¶ *k4, p4 → 1: k 4 | 2: *k4, p4
+      k 4 ¶ (k4, p4) twice → 1: k 4 | 2: (k4, p4) twice
+      k 4 ¶ (K4, p4) twice → 1: k 4 | 2: (K4, p4) twice
+      • Work in rib ¶ – Knit ¶ 1. Purl → 1: Work in rib | 2: Knit | 3: Purl
+    `),
+  )('a row or a step begins a line: $line', expectCut('lines'));
 });

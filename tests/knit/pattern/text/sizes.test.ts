@@ -120,4 +120,17 @@ describe('a list of sizes is read for each of them', () => {
       on next (2 in, 3) row → 1 sizes: on next ( 2 in , 3 ) row | on next ( 2 in , 3 ) row | on next ( 2 in , 3 ) row
     `),
   )('by ages, by units behind them all, and among ordinals: $line', expectCut('sizes'));
+
+  it.each(
+    table(`
+      2: Dec 1 st twice (3 times) more → 1 sizes: dec 1 st twice more | dec 1 st 3 times more
+      2: Dec 1 st once (twice) more → 1 sizes: dec 1 st once ( twice ) more | dec 1 st once ( twice ) more
+      2: Dec 1 st once (2 times), k → 1 sizes: dec 1 st once , k | dec 1 st 2 times , k
+      3: Dec 1 st twice (3 times) more → 1 sizes: dec 1 st twice ( 3 times ) more | dec 1 st twice ( 3 times ) more | dec 1 st twice ( 3 times ) more
+      2: Dec 1 st twice (3 rows) more → 1 sizes: dec 1 st twice ( 3 rows ) more | dec 1 st twice ( 3 rows ) more
+      2: Dec 1 st twice (3 times more) k → 1 sizes: dec 1 st twice ( 3 times more ) k | dec 1 st twice ( 3 times more ) k
+      1: K 20 (24) sts → 2 sizes: k 20 ( 24 ) sts
+      2: K 20 (24) sts → 2 sizes: k 20 sts | k 24 sts
+    `),
+  )('how often, a word beside a number: $line', expectCut('sizes'));
 });
