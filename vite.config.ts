@@ -1,6 +1,7 @@
 import { defineConfig } from 'vitest/config';
 import { beside } from './src/build/beside.ts';
 import { chunkGroups, WHEN_WANTED } from './src/build/chunks.ts';
+import { counted } from './src/build/counted.ts';
 import { head } from './src/build/head.ts';
 import { licences, licencesFile } from './src/build/licences.ts';
 import { outDir, version } from './src/build/out-dir.ts';
@@ -18,7 +19,7 @@ export default defineConfig({
   oxc: { jsx },
   // signals look for tools that nobody has at her place: what they would tell them is left out
   define: { __VERSION__: JSON.stringify(version), 'window.__PREACT_SIGNALS_DEVTOOLS__': 'false' },
-  plugins: [smaller, ...head, beside, parted, words, licences, ...worker],
+  plugins: [smaller, ...head, beside, parted, counted, words, licences, ...worker],
   // what is worked out beside the page: a module like the page's own, so that the same policy holds for it
   worker: {
     format: 'es',

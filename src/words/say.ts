@@ -47,8 +47,7 @@ function catalogue(language: Language, name: string): CatalogueModule | undefine
  */
 export function say<Key extends WordKey>(key: Key, ...[figures]: FigureArgs<MessageAt<Key>>): string {
   const [name = '', word = ''] = key.split('.');
-  const message = catalogue(speech.value.language, name)?.words[word] ?? catalogue('en', name)?.words[word];
-  return message === undefined ? '' : wordMessage(message, figures ?? {}, speech.value);
+  return sayIfKnown(name as CatalogueName, word, figures) ?? '';
 }
 
 /** The message at a key known only at run time (a fault's code, a fabric's name); undefined where there is none. */
@@ -57,7 +56,7 @@ export function sayIfKnown(
   word: string,
   figures: Readonly<Record<string, string | number>> = {},
 ): string | undefined {
-  const message = catalogue(speech.value.language, name)?.words[word];
+  const message = catalogue(speech.value.language, name)?.words[word] ?? catalogue('en', name)?.words[word];
   return message === undefined ? undefined : wordMessage(message, figures, speech.value);
 }
 

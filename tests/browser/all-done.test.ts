@@ -69,7 +69,7 @@ it('a garment that is knitted to the last row says so, with what it took and whe
     .first()
     .waitFor();
   await knitter.open('#/g/sample');
-  await done.getByText(/^Making up: 1 of \d+ steps done\.$/).waitFor();
+  await done.getByText(/^Making up: 1 of \d+\ssteps done\.$/).waitFor();
   await knitter.open('#/g/sample/making-up');
   const steps = page.locator('.making-step');
   await steps.first().waitFor();

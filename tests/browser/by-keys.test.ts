@@ -134,7 +134,7 @@ describe('by the accessibility tree alone', () => {
         await liveText(page).getByText(`Row ${row} of 192, ${side}.`).waitFor();
         const sentence = (await liveText(page).textContent()) ?? '';
         expect(sentence).toMatch(row % 2 ? /knit 2, purl 2/ : /purl 2, knit 2/);
-        expect(sentence).toMatch(/118 stitches after it\.\s*$/);
+        expect(sentence).toMatch(/118\sstitches after it\.\s*$/);
         await expect.poll(() => page.getByRole('region', { name: `Row ${row} of 192` }).count()).toBe(1);
       }
       await expect
@@ -148,7 +148,7 @@ describe('by the accessibility tree alone', () => {
       await pad.click();
       await liveText(page)
         .getByText(
-          /^Row 119 of 192, right side\. Shaping: decrease at both edges\. .* 104 stitches after it\./,
+          /^Row 119 of 192, right side\. Shaping: decrease at both edges\. .* 104\sstitches after it\./,
         )
         .waitFor();
     }));

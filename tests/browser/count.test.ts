@@ -292,7 +292,7 @@ describe('by keyboard alone', () => {
     await tabTo(/^Compare/);
     await page.keyboard.press('Enter');
     await page.getByText('2 stitches too few').waitFor();
-    await tabTo(/^Set the place: 58 rows are worked/);
+    await tabTo(/^Set the place: 58\srows are worked/);
     await page.keyboard.press('Enter');
     await page.getByText('Row 59 of 139').first().waitFor();
     expect(at.phone?.complaints).toEqual([]);

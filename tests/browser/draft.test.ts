@@ -168,7 +168,7 @@ describe('a garment from measures and a swatch', () => {
     // 21 stitches and 28 rows to 10 cm are as many 1.016 times to four inches of 25.4 mm
     await openAll(inInches);
     const swatch = inInches.locator('.draft-swatch p').first();
-    await expect.poll(() => swatch.innerText()).toMatch(/^21\.3 stitches and 28\.4 rows in 4\sin\./);
+    await expect.poll(() => swatch.innerText()).toMatch(/^21\.3\sstitches and 28\.4\srows in 4\sin\./);
   });
 
   it('shows sizes side by side, and a cardigan with bands and button holes', async () => {

@@ -63,7 +63,7 @@ describe('a garment by its numbers', () => {
     });
     await expect.poll(() => countOf(page, 0, 2)).toBe('80 → 50');
     const sentence =
-      'This would shape row 33, but the section has 32 rows. Give it more rows, or shape fewer times.';
+      'This would shape row\u00a033, but the section has 32\u00a0rows. Give it more rows, or shape fewer times.';
     await expect.poll(() => edge.innerText()).toContain(sentence);
     await shot(page, 'fault');
     await type(edge, 'So many times', '3');
@@ -166,7 +166,7 @@ describe('a garment by its numbers', () => {
       await type(partOf(page, 0), 'Stitches', stitches ?? '', i + 1);
     }
     const band = await typeSection(page, 0, 0, { ...rib, name: 'Band', rows: '6' });
-    await expect.poll(() => band.innerText()).toContain('73 stitches do not come out even: take 72 or 74');
+    await expect.poll(() => band.innerText()).toContain('73\u00a0stitches do not come out even: take 72 or 74');
     await typeStart(page, 0, '24');
     await expect.poll(() => countOf(page, 0, 0)).toBe('72');
     await shot(page, 'neckband');

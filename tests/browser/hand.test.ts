@@ -140,7 +140,7 @@ describe('the hand and the ear', () => {
         () => felt(page),
         (now) => now.said.length > 0,
       );
-      expect(said.at(-1)).toMatch(/^Row 3 of 192, right side\. .* 118 stitches after it\.$/);
+      expect(said.at(-1)).toMatch(/^Row 3 of 192, right side\. .* 118\sstitches after it\.$/);
     }));
 
   it('hear at the end of a part that it is done, when they ask', () =>

@@ -86,12 +86,12 @@ describe('what changes before a row', () => {
     await card.waitFor();
     await expect
       .poll(() => card.innerText())
-      .toBe('Before row 19: change to the US\u00a06 (4\u00a0mm) needle');
+      .toBe('Before row\u00a019: change to the US\u00a06 (4\u00a0mm) needle');
     await until(
       () => page.locator('[role="status"].spoken').first().innerText(),
       (said) =>
         said.startsWith(
-          'Before row 19: change to the US\u00a06 (4\u00a0mm) needle. Row 19 of 192, right side.',
+          'Before row\u00a019: change to the US\u00a06 (4\u00a0mm) needle. Row 19 of 192, right side.',
         ),
     );
     await knitter.knit(1);
@@ -112,7 +112,7 @@ describe('what changes before a row', () => {
     await atRow(117);
     await until(
       () => text('.before-row'),
-      (said) => said === 'Before row 117: measure, 16¼\u00a0in as planned',
+      (said) => said === 'Before row\u00a0117: measure, 16¼\u00a0in as planned',
     );
     await knitter.open('#/k/sample/back/0/1/notes');
     await page.getByRole('textbox').first().fill('try it on');
@@ -191,7 +191,7 @@ describe('lengths beside the rows', () => {
     const lengths = page.locator('.lengths');
     await until(
       () => lengths.innerText(),
-      (said) => /so far\s+13½\sin\s+to the end of body\s+2½\sin\s+to row 117\s+2½\sin/.test(said),
+      (said) => /so far\s+13½\sin\s+to the end of body\s+2½\sin\s+to row\s117\s+2½\sin/.test(said),
     );
   });
 });

@@ -56,7 +56,7 @@ describe('one change and all that it breaks', () => {
       const before = await rowsOf(page, 'back', 1);
       await changeRows(page, 'front', 1, 16);
       await page.getByText('What no longer matches').waitFor();
-      await page.getByText(/Front and Back are sewn together: \d+ rows against \d+/).waitFor();
+      await page.getByText(/Front and Back are sewn together: \d+\srows against \d+/).waitFor();
       const mend = button(page, /Make Back 16 rows longer too, in “.*”/).first();
       await mend.waitFor();
       await fits(page);

@@ -31,7 +31,7 @@ it('a shared link opens with no network, takes her swatch, and is knitted five r
   // 118 stitches at 21 to 10 cm are 56.2 cm; at 18 to 4 in (10.16 cm) they are 99.6; a 2×2 rib takes 100
   await page.getByLabel(/^Stitches to/).fill('18');
   await page.getByLabel(/^Rows to/).fill('25');
-  await page.getByText(/100 stitches to cast on where it had 118/).waitFor();
+  await page.getByText(/100\sstitches to cast on where it had 118/).waitFor();
   await page.getByRole('button', { name: 'Put it in the workbasket' }).tap();
   await page.getByRole('link', { name: /Begin Back/ }).tap();
   const pad = page.getByRole('button', { name: 'Row done' });
@@ -186,7 +186,7 @@ it.each(walkedOn('small'))(
     await page.getByText('1 of 10 steps done').waitFor();
     await page.goto(`${host.url}#/g/sample/yarn`);
     await page.getByLabel('Left of the ball').fill('12');
-    await page.getByText(/It lasts to row \d+/).waitFor();
+    await page.getByText(/It lasts to row\s\d+/).waitFor();
     await page.reload();
     await page.goto(`${host.url}#/g/sample/making-up`);
     await page.getByText('1 of 10 steps done').waitFor();

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 export interface Ill {
   /** words broken in two without a hyphen */
   readonly broken: readonly string[];
-  /** numbers parted from their units by a line's end */
+  /** numbers parted by a line's end from their units or from what they count, 'row' from its number */
   readonly parted: readonly string[];
   /** texts that are cut off, with no way to scroll to the rest */
   readonly cut: readonly string[];
@@ -76,7 +76,7 @@ export const illSet = (page: Page): Promise<Ill> =>
           broken.add(`${word} in ${nameOf(at)}`);
       // a text that was copied is quoted as it stands
       for (const { 0: both, index } of words.matchAll(
-        /[\d¼½¾⅛⅜⅝⅞]\s(cm|mm|in|Zoll|g|m|yd|Yards|%)(?![\p{L}])/gu,
+        /[\d¼½¾⅛⅜⅝⅞]\s(cm|mm|in|Zoll|g|m|yd|Yards|%|stitch(es)?|sts?|rows?|balls?|Maschen?|M|Reihen?|Knäuel|mailles?|rangs?)(?!\p{L})|(?<!\p{L})(row|Reihe|rang)\s\d+(?! (of|von|sur) )/giu,
       ))
         if (!at.closest('.pattern-said') && linesOf(node, index, index + both.length).length > 1)
           parted.add(`${both} in ${nameOf(at)}`);

@@ -113,7 +113,7 @@ const counting: readonly Sight[] = [
     come: async (page) => {
       await page.getByText('Other stripes from here', { exact: true }).tap();
       await page.getByRole('button', { name: /^Add a colou?r$/ }).tap();
-      await page.getByText(/^Row \d+: Colou?r 1$/).waitFor();
+      await page.getByText(/^Row\s\d+: Colou?r 1$/).waitFor();
     },
   },
   toolSight('notes', 'Notes and lifelines'),

@@ -35,9 +35,9 @@ it('other stripes from the needle on: said before they are taken, with what lies
   await press('Add a color');
   await page.getByLabel('Color 2', { exact: true }).fill('sand');
   // by the name that is typed, before its field is left
-  await page.getByText(/^Row 41: woad, Row 43: sand, Row 45: woad/).waitFor();
+  await page.getByText(/^Row\s41: woad, Row\s43: sand, Row\s45: woad/).waitFor();
   await page.getByLabel('From row', { exact: true }).fill('43');
-  await page.getByText(/^Row 43: woad, Row 45: sand, Row 47: woad/).waitFor();
+  await page.getByText(/^Row\s43: woad, Row\s45: sand, Row\s47: woad/).waitFor();
   // two of each four, from row 45 of some 190 on
   expect(await darkRows(page)).toBeGreaterThan(60);
   const named = await page.locator('.count-card .stripes-key li').allInnerTexts();

@@ -9,6 +9,8 @@ import { illSet } from './set-well.ts';
 import { settled } from './settled.ts';
 import { atRow, sights } from './sights.ts';
 
+const large = { ...plain, name: 'large', text: 200 };
+
 const { page, settings, knitter, url, come, toRow, look, boxes } = lookedAt();
 
 /** Choices whose words have no room in their field, in as many lines as it has. */
@@ -58,7 +60,7 @@ describe('the key that keeps what came in a link', () => {
 });
 
 describe('in large letters and long words', () => {
-  it('no key and no card that is pressed breaks a word, and nothing moves sideways, on the smallest phone too', async () => {
+  it('no key and no card that is pressed breaks a word, no number is parted from what it counts, and nothing moves sideways, on the smallest phone too', async () => {
     const found: string[] = [];
     for (const names of [
       ['garment', 'garment unfolded'],
@@ -71,11 +73,15 @@ describe('in large letters and long words', () => {
       ['workbasket'],
     ]) {
       await come(...names);
-      for (const at of [germanLarge, smallGermanLarge]) {
+      for (const at of [germanLarge, smallGermanLarge, large]) {
         await look(at);
-        const { broken } = await illSet(page());
+        const { broken, parted } = await illSet(page());
         const pressed = broken.filter((one) => /in (button-text|card card-press|edit-|draft-tile)/.test(one));
-        found.push(...[...pressed, ...(await movesSideways(page()))].map((one) => `${names[0]}: ${one}`));
+        found.push(
+          ...[...pressed, ...parted, ...(await movesSideways(page()))].map(
+            (one) => `${names[0]}, ${at.name}: ${one}`,
+          ),
+        );
       }
     }
     expect(found).toEqual([]);

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { saysSide, saysStitches } from '../../words/craft.ts';
-import { saysRow } from '../../words/row.ts';
+import { heldTogether, saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 
 /** A plan that is knitted by no more, row by row; its rows are put into words only when it is opened. */
@@ -14,7 +14,7 @@ export function OldPlan({ part, version }: { readonly part: PlannedPart; readonl
         <ol>
           {part.rows.map((row) => (
             <li key={row.n}>
-              {saysSide(row.side)}: {saysRow(row.steps)}{' '}
+              {saysSide(row.side)}: {heldTogether(saysRow(row.steps))}{' '}
               <span class="count-soft">({saysStitches(row.after)})</span>
             </li>
           ))}

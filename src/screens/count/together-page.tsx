@@ -19,7 +19,7 @@ import { saysFault } from '../../words/fault.ts';
 import { saysNeedle } from '../../words/needle.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRidge } from '../../words/ridge.ts';
-import { saysRow } from '../../words/row.ts';
+import { heldTogether, saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { saysMark } from '../knitting/before-row.tsx';
 import { hrefToMake } from '../links.ts';
@@ -149,7 +149,7 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
                   </p>
                 ))}
                 <p class="count-big" dir="auto">
-                  {saysRow(row.steps)}
+                  {heldTogether(saysRow(row.steps))}
                 </p>
                 <p>
                   <strong class="count-after" aria-hidden="true">

@@ -4,7 +4,7 @@ import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { saysShaping, saysSide } from '../../words/craft.ts';
 import { saysNumber } from '../../words/numbers.ts';
-import { saysRow } from '../../words/row.ts';
+import { heldTogether, saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { RowFacts } from './after-paint.ts';
 import { notchOf } from './pad-shaping.ts';
@@ -20,8 +20,7 @@ export interface RowCardProps {
 /** One row, to be read at arm's length: side and shaping, what to work, how many stitches after it. */
 export function RowCard({ part, row, id, onLegend }: RowCardProps) {
   const shapes = isShaping(row);
-  // a number stays with what it counts
-  const work = (ownWordsOf(part, row) ?? saysRow(row.steps)).replace(/(?<=\d) /g, '\xa0');
+  const work = heldTogether(ownWordsOf(part, row) ?? saysRow(row.steps));
   const label = say('knitting.legend');
   const legend = useMemo(() => <IconButton icon="info" label={label} onPress={onLegend} />, [label]);
   // what is done in one go stands on one line: a row is broken after its commas

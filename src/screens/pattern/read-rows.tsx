@@ -4,7 +4,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { saysSide } from '../../words/craft.ts';
 import { saysInTurn } from '../../words/in-turn.ts';
 import { saysNumber } from '../../words/numbers.ts';
-import { saysRow } from '../../words/row.ts';
+import { heldTogether, saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 
 /** The stitches before and after a line, and the rows that it makes. */
@@ -38,7 +38,7 @@ export function Rows({ rows }: { readonly rows: readonly ReadRow[] }) {
               {saysNumber(row.n)} {saysSide(row.side)}
             </span>
             <span class="pattern-row-work" dir="auto">
-              {row.own === undefined ? saysRow(row.steps) : `“${row.own}”`}
+              {row.own === undefined ? heldTogether(saysRow(row.steps)) : `“${row.own}”`}
             </span>
             <strong class="pattern-row-count">{saysNumber(row.after)}</strong>
           </li>

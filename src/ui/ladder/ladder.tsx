@@ -3,7 +3,7 @@ import { useMemo } from 'preact/hooks';
 import type { PlannedRow } from '../../knit/piece/planned.ts';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysNumber } from '../../words/numbers.ts';
-import { saysRow } from '../../words/row.ts';
+import { heldTogether, saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { Icon, type IconName } from '../icon/icon.tsx';
@@ -80,7 +80,7 @@ function wordsOf(row: PlannedRow) {
       <span class="rung-number">{saysNumber(row.n)}</span>
       <span class="rung-side">{saysSide(row.side)}</span>
       <span class="rung-row">
-        {saysRow(row.steps)}
+        {heldTogether(saysRow(row.steps))}
         {shaping && (
           <strong class="rung-word">
             <ShapingIcons row={row} />

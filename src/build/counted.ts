@@ -1,0 +1,62 @@
+import { basename } from 'node:path';
+import type { Plugin } from 'vite';
+import { type Language, languageOfPath } from '../words/languages.ts';
+
+/**
+ * Where a line may not end: between a number and what it counts, and between 'row' and its number. '118' at the end of a
+ * line and 'stitches' on the next is read as another 118. Short words alone: with a long one a line would have to be as
+ * long as both. 'Row 12 of 192' is long enough to be read in two.
+ */
+interface Short {
+  /** what is counted */
+  readonly counted: string;
+  /** what a number is called by */
+  readonly numbered: string;
+  /** between two numbers */
+  readonly of: string;
+}
+
+const short: Readonly<Record<Language, Short>> = {
+  en: {
+    counted:
+      'stitch(?:es)?|sts?|loops?|rows?|ridges?|balls?|times|pieces?|buttons?|holes?|steps?|days?|hours?',
+    numbered: 'rows?|line|step',
+    of: 'of',
+  },
+  de: {
+    counted:
+      'Maschen?|M|Reihen?|Rippen?|Knäuel|Mal|mal|Teilen?|Teil|Knöpfen?|Knopf|Schritten?|Schritt|Tagen?|Tag|Stunden?',
+    numbered: 'Reihen?|Zeile|Schritt',
+    of: 'von',
+  },
+  fr: {
+    counted: 'mailles?|m|rangs?|côtes?|pelotes?|fois|pièces?|boutons?|trous?|étapes?|jours?|heures?',
+    numbered: 'rangs?|ligne|étape',
+    of: 'sur',
+  },
+};
+
+/** A catalogue's text with no-break spaces there. */
+export function withCounted(text: string, language: Language): string {
+  const { counted, numbered, of } = short[language];
+  return text
+    .replace(
+      new RegExp(`(?<=\\{\\w+\\}|(?<![\\p{L}\\d])\\d+) (?=(?:${counted})(?![\\p{L}\\p{M}]))`, 'gu'),
+      '\u00a0',
+    )
+    .replace(new RegExp(`(?<=(?<!\\p{L})(?:${numbered})) (?=\\{\\w+\\}(?! ${of} ))`, 'giu'), '\u00a0');
+}
+
+/** In what is built alone, as hyphens are (`parted.ts`): what is typed, sent and compared has plain spaces. */
+export const counted: Plugin = {
+  name: 'counted-words',
+  apply: 'build',
+  enforce: 'pre',
+  transform(code, id) {
+    const language = languageOfPath(id);
+    // what is written down for others is a text of its own, and rows are held together where they are shown
+    if (language === undefined || id.includes('/written/') || basename(id).startsWith('row.ts')) return null;
+    const text = withCounted(code, language);
+    return text === code ? null : { code: text, map: null };
+  },
+};
