@@ -57,7 +57,7 @@ export function sayIfKnown(
   figures: Readonly<Record<string, string | number>> = {},
 ): string | undefined {
   const message = catalogue(speech.value.language, name)?.words[word] ?? catalogue('en', name)?.words[word];
-  return message === undefined ? undefined : wordMessage(message, figures, speech.value);
+  return message && wordMessage(message, figures, speech.value);
 }
 
 /** A catalogue's whole module where it is loaded; for words that are made, not looked up. */
@@ -118,6 +118,7 @@ async function load(language: Language, names: readonly CatalogueName[]): Promis
   came.value += missing.length;
 }
 
+/** One that is there in two languages is named twice; a file is fetched once all the same. */
 const inUse = (): readonly CatalogueName[] =>
   Object.keys(loaded).map((key) => key.slice(key.indexOf('/') + 1) as CatalogueName);
 
@@ -125,7 +126,7 @@ const inUse = (): readonly CatalogueName[] =>
 export async function speak(change: Partial<Speech>): Promise<void> {
   const language = change.language ?? speech.value.language;
   // a screen that is on its way may bring more of them while these are fetched
-  do await load(language, [...new Set(inUse())]);
+  do await load(language, inUse());
   while (missingIn(language, inUse()).length > 0);
   speech.value = { ...speech.value, ...change };
 }

@@ -76,7 +76,7 @@ it('a garment that is knitted to the last row says so, with what it took and whe
   const all = await steps.count();
   for (let at = 1; at < all; at += 1) {
     await tick.tap();
-    await page.getByText(new RegExp(`^${at + 1} of ${all} `)).waitFor();
+    await page.getByText(new RegExp(`^${at + 1} of ${all}\\s`)).waitFor();
   }
   await knitter.open('#/g/sample');
   await done.getByText('Finished: knitted and made up').waitFor();
