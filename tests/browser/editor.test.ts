@@ -166,7 +166,9 @@ describe('a garment by its numbers', () => {
       await type(partOf(page, 0), 'Stitches', stitches ?? '', i + 1);
     }
     const band = await typeSection(page, 0, 0, { ...rib, name: 'Band', rows: '6' });
-    await expect.poll(() => band.innerText()).toContain('73\u00a0stitches do not come out even: take 72 or 74');
+    await expect
+      .poll(() => band.innerText())
+      .toContain('73\u00a0stitches do not come out even: take 72 or 74');
     await typeStart(page, 0, '24');
     await expect.poll(() => countOf(page, 0, 0)).toBe('72');
     await shot(page, 'neckband');

@@ -5,7 +5,7 @@ import { saysLength } from '../../words/measures.ts';
 import { saysNeedle } from '../../words/needle.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRidge, saysRidgesIn } from '../../words/ridge.ts';
-import { saysRow } from '../../words/row.ts';
+import { heldTogether, saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { saysSetUp } from '../../words/set-up.ts';
 import { type ColourAt, linesOf, type PaperLine } from './lines-of.ts';
@@ -130,9 +130,11 @@ function PaperRow({ part, line, colour }: PaperRowProps) {
   const [row, second] = line.rows;
   if (!row) return null;
   const shaping = saysShaping(row);
-  const work = second
-    ? line.rows.map(({ side, steps }) => `${saysSide(side)}: ${saysRow(steps)}`).join('; ')
-    : saysRow(row.steps);
+  const work = heldTogether(
+    second
+      ? line.rows.map(({ side, steps }) => `${saysSide(side)}: ${saysRow(steps)}`).join('; ')
+      : saysRow(row.steps),
+  );
   const span = line.last > line.first;
   return (
     <tr class={shaping ? 'paper-shaping' : undefined}>
