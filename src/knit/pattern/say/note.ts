@@ -19,8 +19,8 @@ import {
   takeWhole,
   took,
 } from '../../row/read/cursor.ts';
-import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
+import { hidesOrder, joinsOrder } from './orders-behind.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { readLength } from './phrase/measure.ts';
 import { readFrom } from './phrase/place.ts';
@@ -73,7 +73,7 @@ export const readNote = (c: Cursor): Statement | undefined =>
       return undefined;
     if ((word === 'these' || word === 'this') && !saysWhatRowsAre(c)) return undefined;
     if (!means(peek(c)?.text, 'tells without rows')) return undefined;
-    if (word === 'measure' || word === 'turn' || ordersBehind(c)) return undefined;
+    if (word === 'measure' || word === 'turn' || hidesOrder(c.tokens, c.at, c.end)) return undefined;
     // 'This is shaped as follows: cast off 4 sts …': what is told ends at the colon
     const colon = c.tokens.findIndex((token, i) => i > c.at && isWord(token, ':'));
     if ((word === 'these' || word === 'this') && colon > 0 && colon < c.end - 1) {
@@ -144,28 +144,6 @@ const takeMakes = (c: Cursor): number | undefined =>
   });
 
 const AGAIN = ['sleeve', 'piece', 'pocket'];
-
-/** 'attach CC and work in pattern until …': what is told is but the beginning of an order. */
-function ordersBehind(c: Cursor): boolean {
-  for (let i = c.at + 1; i < c.end; i += 1) if (joinsOrder(c.tokens, i)) return true;
-  return false;
-}
-
-/** '… | and cast on 4 sts', '… but | continue as before': an order that no word before it may swallow. */
-const joinsOrder = (tokens: readonly Token[], at: number): boolean =>
-  isWord(tokens[at], 'and', 'but', ',', 'then', ';')
-    ? joinsOrder(tokens, at + 1) || isOrder(tokens, at + 1)
-    : isWord(tokens[at - 1], 'and', 'but', ',', 'then', ';') && isOrder(tokens, at);
-
-function isOrder(tokens: readonly Token[], at: number): boolean {
-  const next = tokens[at + 1];
-  // what comes is named
-  if (tokens.slice(at, at + 8).some((token) => isWord(token, 'foll'))) return false;
-  if (isWord(tokens[at], 'cast', 'bind', 'pick', 'rep', 'inc', 'dec')) return next !== undefined;
-  return (
-    isWord(tokens[at], 'work', 'cont', 'k', 'p') && (next?.kind === 'number' || isWord(next, ...GOES_ON))
-  );
-}
 
 /** 'these 2 rows form the pattern', 'this completes the armhole'. */
 const saysWhatRowsAre = (c: Cursor): boolean =>
@@ -280,6 +258,3 @@ export const readPassing = (c: Cursor, said: readonly Said[]): Statement | undef
     if (skipFacing(c)) return { is: 'note', about: 'facing' };
     return skipYarn(c) ? { is: 'note', about: 'yarn' } : undefined;
   });
-
-const GOES_ON =
-  'in on even straight across to until as from rem these for each over next every without'.split(' ');

@@ -17,6 +17,7 @@ import { means } from '../../row/read/meanings.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { castsOnSomewhere } from './front-door.ts';
 import { readLabel } from './label.ts';
+import { hidesOrder } from './orders-behind.ts';
 import { readLength } from './phrase/measure.ts';
 import { ROWS } from './phrase/row-numbers.ts';
 import { statedAtEnd } from './phrase/stated-count.ts';
@@ -93,7 +94,9 @@ export function ownWords(
       likeAnother(cursorOver(tokens, sentence.from, sentence.to)) ||
       likeAnother(cursorOver(tokens, first, sentence.to)),
     asks: asksForWork(cursorOver(tokens, sentence.from, sentence.to)),
-    bids: bidsWork(cursorOver(tokens, sentence.from, sentence.to)),
+    bids:
+      bidsWork(cursorOver(tokens, sentence.from, sentence.to)) ||
+      hidesOrder(tokens, sentence.from, sentence.to),
     short:
       sentence.to - sentence.from <= 9 &&
       (tokens[sentence.from]?.capital ?? false) &&

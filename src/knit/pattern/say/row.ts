@@ -212,6 +212,8 @@ const ofRows = (even: Even, n: number): Even => {
 /** 'Rows 5-8: work in st st': a fabric by its name, whatever was knitted before. */
 const readFabricRows = (c: Cursor, label: Label): Statement | undefined =>
   attempt(c, () => {
+    // '1st row: knit plain' is that row, and is worked again by its number
+    if (!seesPhrase(c, 'work|cont|in') && !seesPhrase(c, 'beg|starting with a? k|p')) return undefined;
     const even = readEven(c);
     if (even?.is !== 'even' || !atEnd(c) || label.everyOther) return undefined;
     if (even.fabric?.is !== 'named' && even.fabric?.is !== 'rib') return undefined;

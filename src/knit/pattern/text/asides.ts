@@ -140,6 +140,7 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
   if (does && isWord(tokens[end + 1], ',', ';')) return end;
   if (inner.some((token, i) => isWord(token, 'st', 'sts') && inner[i - 1]?.kind === 'number'))
     return undefined;
+  if (namesStitches(tokens[at - 1], inner)) return end;
   if (ridgesOfRows(tokens[at - 2], tokens[at - 1], inner)) return end;
   // '(increase on lower edge)', '(dec made)'
   if (means(first.word, 'shaping by name') && isWord(inner[1], 'on', 'at', 'made') && inner.length > 1)
@@ -159,6 +160,14 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
   const counts = isWord(first, 'once', 'twice', 'worked') && !means(inner[1]?.word, 'before next');
   return !counts && means(first.text, 'beginning of a comment') ? end : undefined;
 }
+
+/** 'k6 (garter st border)', 'k22 (right shoulder)': what those stitches are. */
+const namesStitches = (before: Token | undefined, inner: readonly Token[]): boolean =>
+  (before?.kind === 'number' || isWord(before, 'st', 'sts')) &&
+  inner.length < 5 &&
+  inner.every(({ kind, word }, i) => kind === 'word' && (i === 0 || !means(word, 'changes the count'))) &&
+  means(inner.at(-1)?.word, 'stitches of a row by name') &&
+  !means(inner[0]?.word, 'beginning of an order');
 
 /** '8 rows (4 ridges)', '4 ridges (8 rows)': said twice. */
 const ridgesOfRows = (n: Token | undefined, what: Token | undefined, inner: readonly Token[]): boolean =>

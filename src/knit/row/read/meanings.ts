@@ -75,6 +75,8 @@ const table = {
   'beginning of an order':
     'k p work working bind cast co bo boff dec decreasing inc increasing cont continuing rep repeating sl knitting ' +
     'purling pick rejoin',
+  'stitches of a row by name':
+    'border band edge edging front back shoulder sleeve neck armhole underarm pocket',
   bids:
     'place put leave shape divide transfer return turn bind bo cast co k p work dec inc rep sl keep make take on over with ' +
     'complete finish continue cont pick rejoin join shape starting beg reverse reversing',

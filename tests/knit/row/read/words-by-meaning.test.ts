@@ -17,6 +17,7 @@ const words: Readonly<Record<Meaning, readonly [answer: string, others: string]>
   'lays flat': ['block press steam', 'sew weave'],
   'hides ends': ['weave darn', 'sew block'],
   'into an armhole': ['in into', 'to and'],
+  'stitches of a row by name': ['border band shoulder', 'side sts dec'],
   'joins two orders': ['and then while', 'or until'],
   'counted at the end': ['st sts', 'row cm'],
   'ordinal ending': ['st nd rd th d', 'sts in'],

@@ -1,3 +1,4 @@
+import { proposedRole } from '../../../making-up/role.ts';
 import { otherSide, type Side } from '../../../row/step.ts';
 import type { EndEdge, From, MarkName, PieceSaid, Place, Until } from '../../say/how-far.ts';
 import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild } from './build.ts';
@@ -217,6 +218,13 @@ export function pieceNamed(build: Build, { name: wanted }: PieceSaid): PieceBuil
   return (
     exact ??
     latest.find((piece) => stem(piece.name).includes(stem(wanted))) ??
-    latest.find((piece) => stem(wanted).includes(stem(piece.name)))
+    latest.find((piece) => stem(wanted).includes(stem(piece.name))) ??
+    onlyPiece(others, wanted)
   );
 }
+
+/** 'Work front as back' where one piece was worked, and nobody called it anything. */
+const onlyPiece = (others: readonly PieceBuild[], wanted: string): PieceBuild | undefined =>
+  wanted === 'back' && others.length === 1 && proposedRole(others[0]?.name ?? '') === 'other'
+    ? others[0]
+    : undefined;

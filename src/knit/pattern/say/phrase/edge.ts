@@ -24,8 +24,9 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
     () => takeAnyPhrase(c, 'first and last st|sts', 'first st and last st') && sees(c, 'of', 'on'),
   );
   if (outer || takesTwo(c)) return 'both';
-  if (takeAnyPhrase(c, 'beg|start of each|both arm|armhole edge|side')) return 'both';
-  if (takeAnyPhrase(c, 'beg|start', 'right hand end')) return edgeBegun(c) ?? edgeBegunAt(c) ?? 'beginning';
+  if (takeAnyPhrase(c, 'beg|begin|start of each|both arm|armhole edge|side')) return 'both';
+  if (takeAnyPhrase(c, 'beg|begin|start', 'right hand end'))
+    return edgeBegun(c) ?? edgeBegunAt(c) ?? 'beginning';
   if (takeAnyPhrase(c, 'each of both', 'both|each|either|every', '2')) {
     if (takes(c, 'neck', 'front', 'v')) {
       takeAnyPhrase(c, EDGE);
