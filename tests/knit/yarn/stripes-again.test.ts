@@ -50,6 +50,32 @@ describe('the stripes of a garment in another size', () => {
     });
   });
 
+  it('are hers where they differ in one thing from where they would lie: another stripe, an end, or the other way round', () => {
+    const through = { first: 11, at: 1 };
+    expect(stripedThrough(was.garment).get('Back')).toEqual(through);
+    for (const [own, again] of [
+      [
+        { ...through, at: 3 },
+        { first: 15, at: 3 },
+      ],
+      [
+        { ...through, last: 70 },
+        { first: 15, last: 94, at: 1 },
+      ],
+      [
+        { ...through, back: true },
+        { first: 15, at: 1, back: true },
+      ],
+      [
+        { ...through, first: 12 },
+        { first: 16, at: 1 },
+      ],
+    ] as const)
+      expect(asThey({ stripes, striped: { b: own } }, larger).striped?.b2, JSON.stringify(own)).toEqual(
+        again,
+      );
+  });
+
   it('begin and end in the same sections where she chose their rows, as many rows into them', () => {
     // the 5th to the last of the body's rows; from the cuff's 3rd to the 10th of the sleeve's
     const striped = { b: { first: 15, last: 70, at: 3 }, s: { first: 3, last: 20, at: 1 } };

@@ -125,4 +125,48 @@ describe('where a wording ends:', () => {
       On every 10th row make a buttonhole{| 2 sts from edge} → buttonholes: beats [{every 10}]
     `),
   )('how far, how it ends and what is beside it: $line', expectReading);
+
+  it.each(
+    table(`
+      Keep 3 sts in garter st at each edge → borders: borders [{edge both, stitches 3, fabric {named, name garter}}]
+      Keep 3 sts at each edge in garter st and k 5 → borders: borders [{edge both, stitches 3, fabric {named, name garter}}] | @42 row: items 'k ×5'
+      Keeping 3 sts at front edge in garter st, work even → borders: borders [{edge neck, stitches 3, fabric {named, name garter}}] | @43 even
+      Keep 3 edge sts in seed st at both sides throughout → borders: borders [{edge both, stitches 3, fabric {named, name moss}}], throughout
+      K first and last 3 sts of every row → borders: borders [{edge both, stitches 3, fabric {named, name garter}}]
+      K the first 3 sts on every row → borders: borders [{edge beginning, stitches 3, fabric {named, name garter}}]
+      Always k first 4 sts → borders: borders [{edge beginning, stitches 4, fabric {named, name garter}}]
+      With first 4 and last 4 sts in garter st → borders: borders [{edge both, stitches 4, fabric {named, name garter}}]
+      Rep from * to end → ✗ nothing before the repeat @12
+      Rep from * to last 4 sts, k4 → ✗ nothing before the repeat @12
+      Rep between * and * twice → repeat from stars: stars 1, times 2
+      Rep last 2 rows 4 times more → repeat rows: last 2, times 4
+      Rep last 2 rows until 20 sts rem → repeat rows: last 2, until {count, stitches 20}
+      Rep last 2 rows to 20 sts → repeat rows: last 2, until {count, stitches 20}
+      Rep these 2 rows for 10 cm → repeat rows: last 2, until {length, mm 100, from here}
+      Rep rows 1 to 4 twice → repeat rows: from 1, to 4, times 2
+      Rep rows 1-4 until piece measures 10 cm, ending with row 2 → repeat rows: from 1, to 4, until {length, mm 100, from start, endRow 2}
+      Rep row 2 to end → repeat rows: from 2, to 2 | @14 ending
+      Rep the last row once → repeat rows: last 1, times 1
+      Rep the 2nd and 3rd rows 4 times → repeat rows: from 2, to 3, times 4
+      Inc 6 sts evenly on last row → evenly: change 6, on last
+      Inc in every 4th st → row: items '(k ×3, inc) to {left 'what follows'}'
+      Dec 6 sts evenly spaced across row → evenly: change -6, on unsaid
+      Dec evenly to 60 sts → evenly: change -1, on unsaid, toCount 60, all
+      Dec 1 st at beg and end of next row → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
+      Dec 1 st at beg of next 4 rows → shape: change -1, edge beginning, beats [{first 1, every 1, times 4}]
+      Dec 1 st at neck edge every row 3 times, then every other row twice → shape: change -1, edge neck, beats [{first 1, every 1, counted, times 3}; {every 2, counted, times 2}]
+      Dec 1 st at each end of every RS row until 20 sts rem → shape: change -1, edge both, beats [{every 2, side RS, toCount 20}]
+      Dec 1 st at each end of every 2nd and 3rd row → shape: change -1, edge both, beats [{every 2, and 3}]
+      Dec 1 st at each end of next and every foll 4th row to 40 sts → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 4, toCount 40}]
+      Dec 1 st at each end of next and foll 4th row → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 4, times 1}]
+      Dec 1 st at each end of next and foll 3 alt rows → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 2, times 3}]
+      Dec 1 st at each end of every row 3 times and every alt row 4 times → shape: change -1, edge both, beats [{first 1, every 1, counted, times 3}; {every 2, counted, times 4}]
+      Inc 1 st at each side every 5 cm 4 times → shape: change 1, edge both, beats [{every 1, everyMm 50, counted, times 4}]
+      Inc 1 st at each side every inch twice → shape: change 1, edge both, beats [{every 1, everyMm 25.4, counted, times 2}]
+      Inc 1 st at both ends of this row → shape: change 1, edge both, beats [{first 1, every 1, times 1}]
+      Inc 1 st each end every 6th row, 8 times in all → shape: change 1, edge both, beats [{every 6, counted, times 8, total}]
+      Inc 1 st each end of 5th and every foll 6th row until there are 60 sts → shape: change 1, edge both, beats [{first 5, every 5, times 1}; {every 6, toCount 60}]
+      Inc 1 st each end of 5th row then every 6th row until there are 60 sts → shape: change 1, edge both, beats [{first 5, every 5, times 1}; {every 6, toCount 60}]
+    `),
+  )('borders, repeats and rhythms: $line', expectReading);
 });
