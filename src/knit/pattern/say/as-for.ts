@@ -91,7 +91,6 @@ const readOnly = (c: Cursor): Place | undefined =>
 /** 'until 15 rows have been worked after armhole shaping': counted from its last row. */
 const readRowsPast = (c: Cursor): AsFarAs | undefined =>
   attempt(c, () => {
-    takes(c, ',');
     const n = takes(c, 'until', 'to') ? takeNumber(c) : undefined;
     if (n === undefined || !Number.isSafeInteger(n) || !takes(c, 'rows')) return undefined;
     takeAnyPhrase(c, 'have been worked|completed', 'are worked|completed');
@@ -105,7 +104,6 @@ const readRowsPast = (c: Cursor): AsFarAs | undefined =>
 /** 'until 4 rows before shoulder shaping'. */
 const readRowsBefore = (c: Cursor): AsFarAs | undefined =>
   attempt(c, () => {
-    takes(c, ',');
     const rows = takes(c, 'until', 'to') ? takeNumber(c) : undefined;
     if (rows === undefined || !Number.isSafeInteger(rows) || !takes(c, 'rows')) return undefined;
     if (!takes(c, 'before', 'below')) return undefined;

@@ -144,10 +144,12 @@ const takeUntilMade = (c: Cursor): number | undefined =>
   attempt(c, () => {
     takes(c, ',');
     if (!takes(c, 'until')) return undefined;
+    takePhrase(c, 'there are');
     const n = takeWhole(c);
     const holes = takeAnyPhrase(c, ...HOLES);
-    takePhrase(c, 'in all');
-    return takeAnyPhrase(c, 'are|have been? made|worked') || holes ? n : undefined;
+    // not so many inches
+    const all = takePhrase(c, 'in all');
+    return takeAnyPhrase(c, 'are|have been? made|worked') || holes || all ? n : undefined;
   });
 
 /** Where they lie is said in words that nobody reads: 'the first 2 cm from the edge, the rest spaced evenly'. */

@@ -169,4 +169,37 @@ describe('where a wording ends:', () => {
       Inc 1 st each end of 5th row then every 6th row until there are 60 sts → shape: change 1, edge both, beats [{first 5, every 5, times 1}; {every 6, toCount 60}]
     `),
   )('borders, repeats and rhythms: $line', expectReading);
+
+  it.each(
+    table(`
+      Bind off using crochet hook → bind off
+      Bind off with a crochet hook → bind off
+      Bind off loosely with larger needle → bind off
+      Bind off 3 sts at beg of next 2 rows 4 times → groups: work bo, edge beginning, groups [{stitches 3, rows 8, every 1}]
+      Bind off 3 sts 4 x at armhole edge → groups: work bo, edge armhole, groups [{stitches 3, rows 4, every 2}]
+      Bind off 3 sts 4 times at armhole edge → groups: work bo, edge armhole, groups [{stitches 3, rows 4, every 2}]
+      At neck edge bind off 3 sts every other row 4x → groups: work bo, edge neck, groups [{stitches 3, rows 4, every 2}]
+      At beg of next 2 rows, bind off 5 sts → groups: work bo, edge beginning, groups [{stitches 5, rows 2, every 1}]
+      At beg of next row bind off 5 sts → groups: work bo, edge beginning, groups [{stitches 5, rows 1, every 1}]
+      At beg of each of next 4 rows cast on 5 sts → groups: work co, edge beginning, groups [{stitches 5, rows 4, every 1}]
+      At armhole edge, bind off 5 sts once, then 3 sts twice → groups: work bo, edge armhole, groups [{stitches 5, rows 1, every 2}; {stitches 3, rows 2, every 2}]
+      At armhole edge bind off 5 sts once, 3 sts twice, 1 st 3 times → groups: work bo, edge armhole, groups [{stitches 5, rows 1, every 2}; {stitches 3, rows 2, every 2}; {stitches 1, rows 3, every 2}]
+      Bind off 5, 4 and 3 sts at neck edge → groups: work bo, edge neck, groups [{stitches 5, rows 1, every 2}; {stitches 4, rows 1, every 2}; {stitches 3, rows 1, every 2}]
+      Bind off 5, 4, 3 sts at neck edge every other row → groups: work bo, edge neck, groups [{stitches 5, rows 1, every 2}; {stitches 4, rows 1, every 2}; {stitches 3, rows 1, every 2}]
+      Work in same way as for back → as for: piece {words back, name back}, reversing false
+      Work same as back to armhole → as for: piece {words back, name back}, reversing false, to {place, place armhole}
+      Work exactly as for back → as for: piece {words back, name back}, reversing false
+      Work as for back to completion of armhole shaping → as for: piece {words back, name back}, reversing false, to {rows after, rows 0, from armhole, past}
+      Work as for back to completion of the armhole → as for: piece {words back, name back}, reversing false, to {place, place armhole}
+      Work to armhole as for back → as for: piece {words back, name back}, reversing false, to {place, place armhole}
+      Work in st st, ending with a k row → even: fabric {named, name stocking}, until {open, only, end RS}
+      Work in st st (k 1 row, p 1 row) for 10 cm → even: fabric {named, name stocking}, until {length, mm 100, from here}
+      Work in st st (p 1 row, k 1 row) for 10 cm → even: fabric {named, name stocking}, until {length, mm 100, from here}
+      Work 4 ridges → even: until {rows, n 8}
+      At the same time, dec 1 st at neck edge every 4th row → at the same time | @19 shape: change -1, edge neck, beats [{every 4}]
+      And at the same time dec 1 st at neck edge every 4th row → @5 at the same time | @22 shape: change -1, edge neck, beats [{every 4}]
+      Make buttonhole on next row and every 16th row {until 5 are made|until 5 have been made|until 5 in all are made|until 5 in all|until there are 5 in all|until there are 5 buttonholes} → buttonholes: beats [{first 1, every 1, times 1}; {every 16, times 4}]
+      Make buttonhole on next row and every 16th row 4 times more → buttonholes: beats [{first 1, every 1, times 1}; {every 16, counted, times 4, further}]
+    `),
+  )('groups, other pieces and buttonholes: $line', expectReading);
 });
