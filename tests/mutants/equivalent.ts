@@ -10,6 +10,20 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/knit/pattern/follow/even.ts',
+    line: 'for (let column = 0; column < (fabric.rows[0]?.length ?? 0); column += 1) {',
+    before: '<',
+    after: '<=',
+    why: 'behind the last column of a fabric its first one comes again',
+  },
+  {
+    file: 'src/knit/pattern/text/asides.ts',
+    line: 'const one = tokens.slice(at, at + Math.max(0, end));',
+    before: '0',
+    after: '1',
+    why: 'the comma that it begins with is no stitch',
+  },
+  {
     file: 'src/knit/written/stripe-lines.ts',
     line: 'isLast && one?.colour === before?.colour && (one?.rows ?? 0) < (before?.rows ?? 0) && adjoins(runs, at)',
     before: '<',
