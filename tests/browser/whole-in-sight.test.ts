@@ -222,3 +222,21 @@ describe('on a tablet', () => {
     }
   });
 });
+
+describe('on the smallest phone', () => {
+  it('the lap window is whole above the pad below its lengths, on both sides of the work and in German', async () => {
+    const found: string[] = [];
+    // where no card stands over the row and its words are on one line
+    for (const row of [20, 61]) {
+      await toRow(row);
+      for (const at of [small, { ...small, name: 'small German', language: 'Deutsch' } as const]) {
+        await look(at);
+        const [lap] = await boxes('.lap-svg');
+        const [foot] = await boxes('.screen-foot');
+        if (!lap || lap.bottom > (foot?.top ?? 0))
+          found.push(`row ${row}, ${at.name}: ${lap?.bottom} of ${foot?.top}`);
+      }
+    }
+    expect(found).toEqual([]);
+  });
+});

@@ -82,8 +82,9 @@ export function FindPage({ now, entries }: CountPageProps) {
         label={say('count.seeYarn')}
         value={seen.yarn}
         options={[
-          { value: 'right', label: say('count.yarnRight') },
+          // as they lie before her
           { value: 'left', label: say('count.yarnLeft') },
+          { value: 'right', label: say('count.yarnRight') },
           { value: '', label: say('count.dontKnow') },
         ]}
         onChange={(yarn) => set({ yarn })}
