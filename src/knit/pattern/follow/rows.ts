@@ -1,4 +1,5 @@
 import type { Fault } from '../../fault.ts';
+import type { Item } from '../../row/read/notation.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import type { Build, PartBuild } from './build/build.ts';
 import { knownFabric } from './build/fabric.ts';
@@ -43,6 +44,11 @@ const goesOnKnitted = (ahead: readonly Said[]): boolean => {
     ({ statement: { is } }) => is !== 'note' && is !== 'stated' && is !== 'needle',
   )?.statement;
   if (next?.is === 'even') return next.fabric?.is !== 'named' || next.fabric.name !== 'reverse stocking';
-  const only = next?.is === 'rows' ? next.items[0] : undefined;
-  return only?.is === 'stitches to' && only.work === 'k';
+  if (next?.is === 'row' && next.label?.side !== undefined) return false;
+  const first = next?.is === 'rows' || next?.is === 'row' ? next.items[0] : undefined;
+  return beginsKnitted(first);
 };
+
+const beginsKnitted = (first: Item | undefined): boolean =>
+  first !== undefined &&
+  ('work' in first ? first.work === 'k' : 'items' in first && beginsKnitted(first.items[0]));

@@ -95,6 +95,7 @@ export function ownWords(
       likeAnother(cursorOver(tokens, first, sentence.to)),
     asks: asksForWork(cursorOver(tokens, sentence.from, sentence.to)),
     bids:
+      followsElse(cursorOver(tokens, sentence.from, sentence.to)) ||
       bidsWork(cursorOver(tokens, sentence.from, sentence.to)) ||
       hidesOrder(tokens, sentence.from, sentence.to),
     short:
@@ -170,8 +171,20 @@ const likeAnother = (c: Cursor): boolean =>
     'work|make|k|knit exactly|just|the? same|like|as as|for|given|back|front|right|left|first|other',
   ) ||
   worksOtherSide(c) ||
+  followsElse(c) ||
   seesPhrase(c, 'work|make|k exactly|just? to match|correspond') ||
   seesPhrase(c, 'work|make|k the? back|front|sleeve|it? in? the? same way|manner as');
+
+/** 'Next: follow directions for first half', 'repeat above to make second half'. */
+function followsElse(c: Cursor): boolean {
+  const at = isWord(c.tokens[c.at], 'next') && isWord(c.tokens[c.at + 1], ':') ? c.at + 2 : c.at;
+  return (
+    seesPhrase(
+      { ...c, at },
+      'follow the? directions|instructions|direction|instruction|pattern|patt for|of|as',
+    ) || seesPhrase({ ...c, at }, 'rep the? above to|for make?')
+  );
+}
 
 /** 'Work the same on the other side of the neck': a whole side. */
 const worksOtherSide = (c: Cursor): boolean =>

@@ -36,6 +36,8 @@ export interface Label {
 
 /** What a line that only names something calls what follows. */
 export interface Title {
+  /** 'Balls (make 2)' */
+  readonly makes?: number;
   readonly words: string;
   /** as the name of a stitch pattern; '' where nothing is left of it */
   readonly pattern: string;

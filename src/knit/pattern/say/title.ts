@@ -22,11 +22,20 @@ export function halfOf(name: string): Half | undefined {
 
 /** The title in a line that says nothing else, in her own words: without brackets and marks, not too long. */
 export function titleInWords(words: string): Title | undefined {
+  const [, said] = MAKES.exec(words) ?? [];
+  const makes = said && (NUMBERS[said.toLowerCase()] ?? Number(said));
   const plain = words
+    .replace(MAKES, '')
     .replace(/\(.*$/s, '')
     .replace(/[.:,]/g, ' ')
     .replace(/\s+/g, ' ')
     .replace(/[\s-]+$/, '')
     .trim();
-  return !/\p{L}/u.test(plain) ? undefined : titleOf(plain.toLowerCase().slice(0, 40));
+  if (!/\p{L}/u.test(plain)) return undefined;
+  return { ...titleOf(plain.toLowerCase().slice(0, 40)), ...(makes ? { makes: Math.min(makes, 20) } : {}) };
 }
+
+/** 'Balls (make 2)', 'STRAPS – make two' */
+const MAKES = /[\s(,:–—-]+make\s+(\d{1,2}|two|three|four)\b\s*(?:alike|the same|pieces)?\s*\)?\s*[.:]?\s*$/i;
+
+const NUMBERS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4 };

@@ -56,3 +56,43 @@ it('a numbered row that is knitted plain is worked again by its number', () => {
   expect(rowsOf(...text).map((row) => row.slice(0, 2))).toEqual(['RS', 'WS', 'RS', 'WS', 'RS', 'WS']);
   expect(rowsOf(...text).at(-1)).toBe('WS purl 40');
 });
+
+describe('what stands in short words', () => {
+  it.each(['Next: follow directions for the edge', 'Repeat above to make the second half.'])(
+    'is no talk where it orders: %s',
+    (words) => {
+      expect(marked('FIRST SIDE', 'Cast on 40 sts.', 'Knit 4 rows.', words)).toEqual([4]);
+      expect(marked('FIRST SIDE', 'Cast on 40 sts.', 'Knit 4 rows.', 'Bind off.', words)).toEqual([5]);
+    },
+  );
+  it.each(['Bobbles (make 3)', 'Bobbles—Make 3', 'BOBBLES - make three.'])(
+    'says how many are made: %s',
+    (heading) => {
+      for (const before of [[], ['BACK', 'Cast on 40 sts.', 'Knit 4 rows.', 'Bind off.']]) {
+        const [last] = readPattern(
+          [...before, heading, 'Cast on 10 sts.', 'Knit 2 rows.'].join('\n'),
+        ).pieces.slice(-1);
+        expect([last?.recipe.name, last?.recipe.makes]).toEqual(['Bobbles', 3]);
+      }
+    },
+  );
+});
+
+describe('sides', () => {
+  it('a purl row before a row that begins with a knit stitch begins on the wrong side (common practice, no published source)', () => {
+    const sides = (row: string) =>
+      rowsOf('BACK', 'Cast on 40 sts.', 'Purl 1 row.', row).map((one) => one.slice(0, 2));
+    expect(sides('Next: k20, inc, k19.')).toEqual(['WS', 'RS']);
+    expect(sides('Next row (WS): k20, p20.')).toEqual(['RS', 'WS']);
+    expect(sides('Next row: p20, k20.')).toEqual(['RS', 'WS']);
+  });
+  it('a length that was not understood ends so that the next row is on the side that it says', () => {
+    const text = ['BACK', 'Cast on 28 sts.', 'Work in wibble until piece measures about 12 in long.'];
+    expect(marked(...text, 'Next row (RS): k9, bind off 10 sts, k9.')).toEqual([3]);
+    expect(marked(...text, 'Next row (WS): k9, bind off 10 sts, k9.')).toEqual([3]);
+    // one row of it is one row
+    expect(
+      marked(...text.slice(0, 2), 'Work 1 row in wibble.', 'Next row (RS): k9, bind off 10 sts, k9.').length,
+    ).toBe(2);
+  });
+});

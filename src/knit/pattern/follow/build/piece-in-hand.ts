@@ -12,9 +12,9 @@ export function startPending(build: Build): PieceBuild | undefined {
 }
 
 /** One piece named by a line that only names something. */
-export const pieceCalled = ({ words, half }: Title): PieceHeading => ({
+export const pieceCalled = ({ words, half, makes = 1 }: Title): PieceHeading => ({
   name: words,
-  makes: 1,
+  makes,
   ...(half === undefined ? {} : { half }),
 });
 

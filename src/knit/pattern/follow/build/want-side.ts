@@ -1,6 +1,8 @@
 import type { Side } from '../../../row/step.ts';
 import { type Build, nextSide, type PartBuild } from './build.ts';
 import { makeFabricRow } from './fabric-row.ts';
+import { makeOwnRow } from './make-row.ts';
+import type { Stretch } from './section.ts';
 
 /**
  * Brings the next row to the side that the text names: the first row of a part may lie on either side, and a
@@ -15,12 +17,10 @@ export function wantSide(build: Build, part: PartBuild, side: Side): boolean {
   }
   const section = part.sections.at(-1);
   const last = part.rows.at(-1);
-  if (
-    last?.kind === 'stretch' &&
-    section?.stretch &&
-    section.stretch.endSide === undefined &&
-    build.stretches[section.stretch.id] === undefined
-  ) {
+  // nobody knows how many rows it is, and the text says on which side the next one lies
+  if (last?.own !== undefined && section?.stretch && isOpen(build, section.stretch))
+    return makeOwnRow(build, part, last.own, part.live) === undefined;
+  if (last?.kind === 'stretch' && section?.stretch && isOpen(build, section.stretch)) {
     const { closed, fabric, fabricRow } = part;
     part.fabric = last.fabric;
     part.fabricRow = last.fabricRow + 1;
@@ -38,3 +38,6 @@ export function wantSide(build: Build, part: PartBuild, side: Side): boolean {
   }
   return false;
 }
+
+const isOpen = ({ stretches }: Build, { id, endSide }: Stretch): boolean =>
+  endSide === undefined && stretches[id] === undefined;
