@@ -22,20 +22,20 @@ export function halfOf(name: string): Half | undefined {
 
 /** The title in a line that says nothing else, in her own words: without brackets and marks, not too long. */
 export function titleInWords(words: string): Title | undefined {
-  const [, said] = MAKES.exec(words) ?? [];
-  const makes = said && (NUMBERS[said.toLowerCase()] ?? Number(said));
-  const plain = words
-    .replace(MAKES, '')
+  const found = MAKES.exec(words);
+  const n = found?.[1] === undefined ? 0 : (NUMBERS[found[1].toLowerCase()] ?? Number(found[1]));
+  const makes = Number.isInteger(n) && n > 1 ? Math.min(n, 20) : undefined;
+  const plain = (makes ? words.slice(0, found?.index) : words)
     .replace(/\(.*$/s, '')
     .replace(/[.:,]/g, ' ')
     .replace(/\s+/g, ' ')
     .replace(/[\s-]+$/, '')
     .trim();
   if (!/\p{L}/u.test(plain)) return undefined;
-  return { ...titleOf(plain.toLowerCase().slice(0, 40)), ...(makes ? { makes: Math.min(makes, 20) } : {}) };
+  return { ...titleOf(plain.toLowerCase().slice(0, 40)), ...(makes ? { makes } : {}) };
 }
 
 /** 'Balls (make 2)', 'STRAPS – make two' */
-const MAKES = /[\s(,:–—-]+make\s+(\d{1,2}|two|three|four)\b\s*(?:alike|the same|pieces)?\s*\)?\s*[.:]?\s*$/i;
+const MAKES = /[\s(,:–—-]+make\s+(\w+)\s*\)?\s*[.:]?\s*$/i;
 
 const NUMBERS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4 };

@@ -75,6 +75,13 @@ const table = {
   'beginning of an order':
     'k p work working bind cast co bo boff dec decreasing inc increasing cont continuing rep repeating sl knitting ' +
     'purling pick rejoin',
+  'speaks of stitches that wait':
+    'holder holders pin pins held hold wait waiting resting spare waste live unworked graft grafted grafting rejoin',
+  'set of stitches': 'st sts stitch stitches group set',
+  'where stitches wait': 'left from on of',
+  'other of two': 'other second opposite remaining',
+  'one of two sides': 'side half shoulder front edge group set st sts stitches',
+  three: '3 three',
   'stitches of a row by name':
     'border band edge edging front back shoulder sleeve neck armhole underarm pocket',
   bids:

@@ -168,7 +168,7 @@ describe('a row of a pattern', () => {
     ['p straight across', 'purl'],
     ['p all the way across row', 'purl'],
     ['k over all rem sts', 'knit'],
-    ['k3, p the rem 5 sts of row', 'k3, purl to end'],
+    ['k3, p the rem 5 sts of row', 'k3, p5'],
     ['k3, p across all sts on needle', 'k3, purl to end'],
     ['k3, p entire row', 'k3, purl to end'],
   ])('%s', (text, printed) => {

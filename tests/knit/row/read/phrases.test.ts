@@ -50,7 +50,7 @@ describe('how far', () => {
     (
       'all the way|all the way across|all across|straight across|in every st|every st|each st|every st across|each st across|' +
       'all rem sts|all rem sts across|all sts|all sts to end|the rest|the rest of row|the rest of the row|all|back|even|even across|back across|back to end|all to end|' +
-      'the rem|rem|the remainder|rem 12|rem sts|the rem 12 sts|the rem 12 sts of row|rem sts of the row|the remainder of the row|' +
+      'the rem|rem|the remainder|rem sts|rem sts of the row|the remainder of the row|' +
       'around|entire rnd|entire row|the entire row|whole row|the whole row|the row|' +
       'across|over|along|across row|across the row|across rnd|along the rnd|over this row|across needle|across all sts|across all the sts|' +
       'across all rem sts|across rem sts|over sts|across to end|across row to end|across all sts of row|across all sts of the row|' +

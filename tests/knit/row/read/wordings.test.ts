@@ -135,7 +135,7 @@ const families: readonly (readonly [is: string, places: Places])[] = [
     [
       'k2tog,',
       'k|knit',
-      'to end|to the end|across|all the way|across row|to end of row|to the end of the row|across all sts|all sts|across the row|along the row|straight across|rem sts|remaining stitches|the rem sts|rem 12 sts|the remaining 12 sts of row|to end of this row|the rest|all rem sts|over all sts|the whole row|entire row|across all the sts|even|in every st|each st|every st across',
+      'to end|to the end|across|all the way|across row|to end of row|to the end of the row|across all sts|all sts|across the row|along the row|straight across|rem sts|remaining stitches|the rem sts|to end of this row|the rest|all rem sts|over all sts|the whole row|entire row|across all the sts|even|in every st|each st|every st across',
     ],
   ],
   ['knit to last st, p1', ['k', 'to last st|to last stitch|to last 1 st|to the last st', ', p1']],
