@@ -83,7 +83,7 @@ export function* draftInSteps(design: Design): Generator<void, Result<Draft>> {
   const impossible = impossiblePanels(design, targets, counts);
   if (impossible.length > 0) return refuse(...impossible);
   yield;
-  const panels = knitPanels(design, targets, counts);
+  const panels = yield* knitPanels(design, targets, counts);
   const slants = impossibleSlants(panels.sides.edges);
   yield;
   const sleeve = draftSleeve(design, targets, counts, panels);
@@ -135,10 +135,12 @@ function* gathered(
     topEase: sleeve ? topEase(bandEdges.armhole, sleeve.counts) : 0,
   });
   yield;
+  const outlines = outlinesOf(design, targets, counts, panels, sleeve);
+  yield;
   return {
     recipes,
     joints,
-    outlines: outlinesOf(design, targets, counts, panels, sleeve),
+    outlines,
     roundings: roundingsOf(design, targets, counts, panels.open, sleeve?.counts),
     warnings: warningsOf({
       design,

@@ -17,9 +17,11 @@ export interface Panels {
   readonly recipes: readonly [back: Recipe, front: Recipe];
 }
 
-export function knitPanels(design: Design, targets: Targets, counts: PanelCounts): Panels {
+export function* knitPanels(design: Design, targets: Targets, counts: PanelCounts): Generator<void, Panels> {
   const sides = knitSides(design, counts);
+  yield;
   const back = backPanel(design, counts, sides);
+  yield;
   const backRecipe: Recipe = { name: 'Back', role: 'back', makes: 1, parts: back.parts };
   if (!garmentKinds[design.kind].open) {
     const front = frontPanel(design, counts, sides);

@@ -2,6 +2,7 @@ import './draft.css';
 import { signal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { hrefTo } from '../../app/routes.ts';
+import { nextTask } from '../../pace/next-task.ts';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { Shows } from '../../ui/screen/shows.tsx';
 import { say } from '../../words/say.ts';
@@ -17,6 +18,7 @@ const rest = signal<typeof DraftPage | 'failed' | undefined>(undefined);
 async function open(): Promise<boolean> {
   const found = await import('./draft-page.tsx').catch(() => 'failed' as const);
   rest.value = found;
+  await nextTask();
   if (found !== 'failed') await found.openDesign();
   return found !== 'failed';
 }

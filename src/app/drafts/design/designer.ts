@@ -54,13 +54,15 @@ async function begin(left: DesignForm): Promise<void> {
     opened.value = { form: left, made: undefined };
   });
   const steps = draftInSteps(designOf(left));
-  let step = steps.next();
-  while (step.done !== true) {
+  let step: IteratorResult<void, Result<Draft>>;
+  do {
     await nextTask();
     if (form.peek() !== left) return;
     step = steps.next();
-  }
-  opened.value = { form: left, made: step.value };
+  } while (step.done !== true);
+  // and so is what is drawn of it
+  await nextTask();
+  if (form.peek() === left) opened.value = { form: left, made: step.value };
 }
 
 /** Begins anew where what was left cannot be read, with its name. */
