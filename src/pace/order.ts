@@ -16,8 +16,12 @@
 
 /** ms after the first screen stands. */
 export const afterFirstScreen = {
-  /** the worker for offline use, files and links that the app was opened with: nothing on the screen waits for them */
-  worker: 0,
+  /**
+   * the worker for offline use: on a first visit it fetches and keeps all of the app, which on a phone of two cores took
+   * half of the processor from a long page that was still being drawn
+   */
+  worker: 1500,
+  /** files and links that the app was opened with: nothing on the screen waits for them */
   listeners: 0,
   /** the rest of the knitting screen, in one go, so that no update takes a part away in the midst of knitting */
   rest: 200,

@@ -23,15 +23,15 @@ beforeEach(() => {
 });
 
 it('what can wait comes when the first screen stands, each after its time, whichever was asked for first', async () => {
-  visit.later('sentences', doing('sentences'));
   visit.later('worker', doing('worker'));
+  visit.later('sentences', doing('sentences'));
   await vi.advanceTimersByTimeAsync(STANDS_AT_LATEST_MS);
   expect(done).toEqual([]);
   visit.firstScreenStands();
-  await vi.advanceTimersByTimeAsync(afterFirstScreen.worker);
-  expect(done).toEqual(['worker']);
   await vi.advanceTimersByTimeAsync(afterFirstScreen.sentences);
-  expect(done).toEqual(['worker', 'sentences']);
+  expect(done).toEqual(['sentences']);
+  await vi.advanceTimersByTimeAsync(afterFirstScreen.worker);
+  expect(done).toEqual(['sentences', 'worker']);
 });
 
 it('it comes in the end where no screen ever stands', async () => {
