@@ -35,7 +35,9 @@ describe.each(
     const read = readPattern(text, { size });
     const wrong = read.lines.flatMap((line) => line.faults.map((found) => `${line.line}: ${told([found])}`));
     expect(read.sizes).toHaveLength(sizes);
-    expect(wrong.filter((one) => !one.includes('longer already'))).toEqual([]);
+    // the bootees' stitches on holders: the part that is quoted ends before they are taken up
+    const isKnown = (one: string) => one.includes('longer already') || one.startsWith('37: stitches wait');
+    expect(wrong.filter((one) => !isKnown(one))).toEqual([]);
     expect(read.lines.filter(({ kind }) => kind === 'own words').map(({ text: line }) => line)).toEqual([]);
     expect(read.lines.flatMap(({ stated }) => stated).length).toBe(statedIn(text));
   });

@@ -58,6 +58,10 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
     2,
     "'beg with a k row', or a WS one, chooses between stocking stitch and its reverse",
   ],
+  'src/knit/pattern/follow/rows.ts': [
+    1,
+    'a purl row before reverse stocking stitch is no wrong side: it is worked so itself',
+  ],
   'src/knit/pattern/say/rounds.ts': [1, 'a round of knitting, no shape'],
   'src/knit/making-up/propose.ts': [1, 'a text tells of raglan seams, which no shape of a bare piece does'],
   'src/knit/written/english-joining.ts': [1, 'a step that sews raglans'],
