@@ -1,4 +1,5 @@
 import { hasWord, withoutWords } from '../../row/read/meanings.ts';
+import { NUMBER_WORDS } from '../../row/read/vocabulary.ts';
 import type { Half, Title } from './statement.ts';
 
 /** What a heading, or a short line of its own, calls what follows. */
@@ -23,7 +24,7 @@ export function halfOf(name: string): Half | undefined {
 /** The title in a line that says nothing else, in her own words: without brackets and marks, not too long. */
 export function titleInWords(words: string): Title | undefined {
   const found = MAKES.exec(words);
-  const n = found?.[1] === undefined ? 0 : (NUMBERS[found[1].toLowerCase()] ?? Number(found[1]));
+  const n = found?.[1] === undefined ? 0 : (NUMBER_WORDS[found[1].toLowerCase()] ?? Number(found[1]));
   const makes = Number.isInteger(n) && n > 1 ? Math.min(n, 20) : undefined;
   const plain = (makes ? words.slice(0, found?.index) : words)
     .replace(/\(.*$/s, '')
@@ -37,5 +38,3 @@ export function titleInWords(words: string): Title | undefined {
 
 /** 'Balls (make 2)', 'STRAPS – make two' */
 const MAKES = /[\s(,:–—-]+make\s+(\w+)\s*\)?\s*[.:]?\s*$/i;
-
-const NUMBERS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4 };
