@@ -1,6 +1,6 @@
 import { basename } from 'node:path';
-import type { Plugin } from 'vite';
-import { type Language, languageOfPath } from '../words/languages.ts';
+import type { Language } from '../words/languages.ts';
+import { asBuilt } from './as-built.ts';
 
 /**
  * Where a line may not end: between a number and what it counts, and between 'row' and its number. '118' at the end of a
@@ -47,16 +47,5 @@ export function withCounted(text: string, language: Language): string {
     .replace(new RegExp(`(?<=(?<!\\p{L})(?:${numbered})) (?=\\{\\w+\\}(?! ${of} ))`, 'giu'), '\u00a0');
 }
 
-/** In what is built alone, as hyphens are (`parted.ts`): what is typed, sent and compared has plain spaces. */
-export const counted: Plugin = {
-  name: 'counted-words',
-  apply: 'build',
-  enforce: 'pre',
-  transform(code, id) {
-    const language = languageOfPath(id);
-    // what is written down for others is a text of its own, and rows are held together where they are shown
-    if (language === undefined || id.includes('/written/') || basename(id).startsWith('row.ts')) return null;
-    const text = withCounted(code, language);
-    return text === code ? null : { code: text, map: null };
-  },
-};
+/** Rows are held together where they are shown. */
+export const counted = asBuilt('counted-words', withCounted, (path) => basename(path).startsWith('row.ts'));

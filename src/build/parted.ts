@@ -1,5 +1,5 @@
-import type { Plugin } from 'vite';
-import { type Language, languageOfPath } from '../words/languages.ts';
+import type { Language } from '../words/languages.ts';
+import { asBuilt } from './as-built.ts';
 
 /**
  * Where a long word may be parted, for a browser that has no rules for it: in large letters it would be broken anywhere,
@@ -38,16 +38,4 @@ export function withPlaces(text: string, language: Language): string {
   });
 }
 
-/** In what is built alone: the words themselves are written, and found by tests, without. */
-export const parted: Plugin = {
-  name: 'parted-words',
-  apply: 'build',
-  enforce: 'pre',
-  transform(code, id) {
-    const language = languageOfPath(id);
-    // what is written down for others is a text of its own
-    if (language === undefined || id.includes('/written/')) return null;
-    const text = withPlaces(code, language);
-    return text === code ? null : { code: text, map: null };
-  },
-};
+export const parted = asBuilt('parted-words', withPlaces);

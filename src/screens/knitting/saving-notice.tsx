@@ -42,7 +42,7 @@ const trouble = computed(() => (['saving', 'felt'].includes(saving.value) ? 'sav
 
 /** Nothing while the store keeps up; what waits when it does not. */
 export function SavingNotice() {
-  const told = useTrouble();
+  const told = noticeOf(trouble.value);
   return (
     told && (
       <>
@@ -53,9 +53,9 @@ export function SavingNotice() {
   );
 }
 
-function useTrouble() {
-  if (trouble.value === 'held') return <Held />;
-  if (trouble.value === 'slow') {
+function noticeOf(what: typeof trouble.value) {
+  if (what === 'held') return <Held />;
+  if (what === 'slow') {
     return (
       <Notice kind="warning" title={say('notices.saving')} live>
         {say('notices.savingHelp', { count: waiting.value })}
@@ -64,7 +64,7 @@ function useTrouble() {
   }
   const fault = tapFault.value;
   if (fault === undefined) return null;
-  if (trouble.value !== 'failed') return <Refused fault={fault} />;
+  if (what !== 'failed') return <Refused fault={fault} />;
   return (
     <Notice
       kind="fault"
