@@ -16,7 +16,7 @@ import { anyGarment } from '../arbitraries/any-garment.ts';
 import { freshStore, given } from '../store/scenario.ts';
 
 /** Garments that go through every door; more with RIDGELINE_GARMENTS. So many lie in one box and in one backup. */
-const GARMENTS = Number(process.env.RIDGELINE_GARMENTS ?? 30);
+const GARMENTS = Number(process.env.RIDGELINE_GARMENTS ?? 20);
 const TOGETHER = 10;
 const LATER = 3_000_000_000;
 

@@ -11,7 +11,7 @@ import {
   type WebError,
 } from 'playwright-core';
 import { requireChromium } from '../run/chromium.ts';
-import { seed } from '../seed.ts';
+import { turn } from '../run/turn.ts';
 import { borrowWindow } from './kept-windows.ts';
 import { killBrowserOf } from './kill.ts';
 
@@ -31,9 +31,9 @@ export const walkedOn = (size: keyof typeof phones): readonly (keyof typeof phon
 export const walkedBy = <T>(all: readonly T[], inEveryRun: (one: T) => boolean): readonly T[] =>
   isLong ? all : all.filter(inEveryRun);
 
-/** Of a list of repetitions every so many-th, from another one on with each seed; all of them with RIDGELINE_LOOKS=all. */
+/** Of a list of repetitions every so many-th, from another one on with each turn; all of them with RIDGELINE_LOOKS=all. */
 export const walkedInTurn = <T>(all: readonly T[], every = 2): readonly T[] =>
-  isLong ? all : all.filter((_, i) => (i + seed) % every === 0);
+  isLong ? all : all.filter((_, i) => (i + turn) % every === 0);
 
 export interface Phone {
   readonly context: BrowserContext;

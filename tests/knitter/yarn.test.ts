@@ -13,7 +13,7 @@ import { told } from '../told.ts';
 import { notAtTheYarn } from './yarn.ts';
 
 /** RIDGELINE_DRAFTS=5000 for the whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 35);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 18);
 
 describe('the yarn', () => {
   it(`of every drafted garment hangs where the next row begins: no row of a part joins it, none works from elsewhere (${DRAFTS} designs)`, () => {

@@ -7,6 +7,7 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { seed } from '../seed.ts';
 import { onceMore } from './once-more.ts';
+import { resting } from './resting.ts';
 import { add, failedFiles, failuresOf, printTally, type Tally, tallyReport } from './results.ts';
 import { checks, printStep, runInTurn, runTogether, type Step } from './steps.ts';
 
@@ -45,6 +46,7 @@ const testStep = (
     ...files,
     `--project=${project}`,
     ...(order[project] ?? []),
+    ...(isWhole && project === 'browser' ? resting.map((file) => `--exclude=${file}`) : []),
     // what has no test for a path has nothing to do; that some test was made is asked below
     '--passWithNoTests',
     '--reporter=default',
@@ -84,6 +86,8 @@ const total = [inChecks, ...inTests].reduce(add);
 const failures = tried.flatMap((one) => one.failures);
 if (failures.length > 0) console.log(`\n${failures.join('\n\n')}`);
 console.log(`\n${[...checked, ...tested].map(printStep).join('\n')}\n`);
+if (isWhole && resting.length > 0)
+  console.log(`Left to another turn (RIDGELINE_LOOKS=all for all): ${resting.join(', ')}\n`);
 if (total.passed + total.failed === 0) console.log(`No test has ${paths.join(' or ')} in its path.`);
 console.log(printTally(total));
 writeFileSync('.cache/results/tally.txt', `${printTally(total)}\n`);

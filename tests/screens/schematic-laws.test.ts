@@ -6,7 +6,7 @@ import { inSizes } from '../arbitraries/in-sizes.ts';
 import { taped } from './taped.ts';
 
 /** RIDGELINE_DRAFTS=1000 for the whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 30);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 15);
 
 /** Half of the step to which a length is said, and what a figure is of a mm. */
 const units = { cm: { mm: 10, near: 2.51 }, in: { mm: 25.4, near: 3.18 } } as const;

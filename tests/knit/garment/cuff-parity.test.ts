@@ -10,7 +10,7 @@ import { someDesign } from '../../arbitraries/design.ts';
 
 /** Every tension for each size with RIDGELINE_DRAFTS, by turns in every run. */
 const STEP = process.env.RIDGELINE_DRAFTS === undefined ? 6 : 1;
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 60);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 40);
 
 /** What is taken out of (below 0) or put into the row above a cuff, and whether the sleeve widens after it. */
 function aboveCuff(recipe: Recipe | undefined): { by: number; widens: boolean; cuff: number } | undefined {

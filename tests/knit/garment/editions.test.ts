@@ -105,9 +105,9 @@ describe('a V neck of the third edition that is 10 to 25 mm deep', () => {
         if (before && JSON.stringify(before.recipes) !== JSON.stringify(recipes)) others += 1;
         expect(workJoints(joints, planned.value).troubles).toEqual([]);
       }),
-      { numRuns: share(150), endOnFailure: true },
+      { numRuns: share(80), endOnFailure: true },
     );
-    expect(necks).toBeGreaterThan(share(90));
+    expect(necks).toBeGreaterThan(share(45));
     // of the second edition one in nine picked up too few
     expect(others).toBeGreaterThan(5);
   });
@@ -135,9 +135,9 @@ describe('button holes of the second edition', () => {
           expect(made?.holeGaps).toEqual(gaps);
         }
       }),
-      { numRuns: share(150), endOnFailure: true },
+      { numRuns: share(80), endOnFailure: true },
     );
-    expect(bands).toBeGreaterThan(25);
+    expect(bands).toBeGreaterThan(share(45));
     expect(alike / bands).toBeGreaterThan(0.4);
   });
 

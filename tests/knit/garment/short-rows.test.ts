@@ -12,7 +12,7 @@ import { sayRow } from '../../../src/knit/row/print.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=60 for the whole of it; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 12);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 8);
 
 const design = (() => {
   const demo = demoGarment('cardigan');

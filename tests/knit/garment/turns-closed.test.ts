@@ -13,7 +13,7 @@ import { alike, same } from '../../same.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=60 for the whole of it; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 12);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 8);
 
 /**
  * Purl Soho, 'Short Rows: Wrap + Turn': wrap the next stitch, turn; the row over all stitches picks up each wrap.

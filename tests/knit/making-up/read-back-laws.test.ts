@@ -13,7 +13,7 @@ import { someDesign } from '../../arbitraries/design.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=1000 for a whole sweep; a part of it in every run. */
-const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 8), 5000);
+const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 5), 5000);
 
 /** Which pieces are joined and how, wherever on their edges: bands with what they take up, seams, laps, what opens. */
 function joinsOf(garment: StandingGarment): readonly string[] {

@@ -15,7 +15,7 @@ import { seed } from '../../seed.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=1500 for the whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 10);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 6);
 
 /** What is written of a drafted design is read back without a complaint, to the same rows. */
 function readsBack(pieces: readonly Recipe[], terms: 'US' | 'UK'): void {

@@ -13,7 +13,7 @@ import { someDesign } from '../../arbitraries/design.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=1000 for a whole sweep; a part of it in every run. */
-const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 20), 5000);
+const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 10), 5000);
 
 const readBack = (recipe: Recipe): Recipe | undefined => {
   const text = writePattern({ name: 'Any', pieces: [recipe] });

@@ -13,7 +13,7 @@ import { someDesign } from '../../arbitraries/design.ts';
 import { given } from '../../store/scenario.ts';
 
 /** RIDGELINE_DRAFTS=1000 for the whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 8);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 5);
 
 const rest = {
   name: 'Fen',

@@ -8,7 +8,7 @@ import { given } from '../../store/scenario.ts';
 import { hasOtherGauges, unequal } from './unequal.ts';
 
 /** RIDGELINE_DRAFTS=1000 for the whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 10);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 6);
 
 describe(`a design written in up to five sizes (${DRAFTS} random designs; RIDGELINE_DRAFTS for more)`, () => {
   it('is read back to the same plan and making up in every size, and a technical editor has nothing to mend', {

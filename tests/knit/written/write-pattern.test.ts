@@ -12,7 +12,7 @@ import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
 import { told } from '../../told.ts';
 
 /** Random garments of the law; more with RIDGELINE_GARMENTS. */
-const GARMENTS = Number(process.env.RIDGELINE_GARMENTS ?? 40);
+const GARMENTS = Number(process.env.RIDGELINE_GARMENTS ?? 24);
 
 const rowsOf = (part: PlannedPart) =>
   part.rows.map(({ n, side, needle, steps, before, after }) => ({ n, side, needle, steps, before, after }));

@@ -118,7 +118,7 @@ describe('a backup can be made and restored to the same', () => {
         await saveAndRestore(store);
         store.close();
       }),
-      { numRuns: share(40), endOnFailure: true },
+      { numRuns: share(25), endOnFailure: true },
     );
   }, 120_000);
 

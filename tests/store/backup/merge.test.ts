@@ -14,7 +14,7 @@ import { freshStore, given, LONG, planOf, scarf } from '../scenario.ts';
 const TOTAL = 12;
 
 /** Random histories that are merged; RIDGELINE_HISTORIES=1000 for the whole of it, a part of it in every run. */
-const HISTORIES = Number(process.env.RIDGELINE_HISTORIES ?? 100);
+const HISTORIES = Number(process.env.RIDGELINE_HISTORIES ?? 50);
 
 const { garment, plans } = scarf('scarf', TOTAL);
 const LONG_PLAN = planOf('scarf', 'long', TOTAL).id;

@@ -146,13 +146,13 @@ afterAll(() => console.log(`faults injected into writes: ${injected}; done but n
  * one, so that together they come to all of them. The long one fails each by each.
  */
 const stride: Readonly<Record<string, number>> = {
-  'merge a backup': 37,
-  'replace by a backup': 37,
-  'save a garment': 13,
+  'merge a backup': 59,
+  'replace by a backup': 59,
+  'save a garment': 19,
   'delete a garment': 11,
-  'plan two parts anew': 29,
-  'change the rows of a garment': 13,
-  'take a backup back': 31,
+  'plan two parts anew': 43,
+  'change the rows of a garment': 19,
+  'take a backup back': 47,
   'change a setting': 1,
   'forget the way back': 2,
   'delete a photo': 1,
@@ -160,7 +160,7 @@ const stride: Readonly<Record<string, number>> = {
   'let a backup stay': 2,
 };
 const isWhole = process.env.RIDGELINE_FAULTS === 'all';
-const strideOf = (name: string): number => (isWhole ? 1 : (stride[name] ?? 7));
+const strideOf = (name: string): number => (isWhole ? 1 : (stride[name] ?? 11));
 /** Half of the mishaps for what fails once, the other half for what lasts; the other way round for the next path. */
 const tried = (turn: number): readonly Mishap[] => mishaps.filter((_, i) => isWhole || (i + turn) % 2 === 0);
 

@@ -1,0 +1,35 @@
+import { existsSync } from 'node:fs';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+
+afterEach(() => {
+  vi.unstubAllEnvs();
+  vi.resetModules();
+});
+
+const restingIn = async (env: Readonly<Record<string, string>>): Promise<readonly string[]> => {
+  for (const [name, value] of Object.entries(env)) vi.stubEnv(name, value);
+  vi.resetModules();
+  return (await import('./resting.ts')).resting;
+};
+
+describe('files that rest in a turn', () => {
+  it('are there, and are each tried in two of three turns', async () => {
+    const turns = [];
+    for (const turn of ['0', '1', '2'])
+      turns.push(await restingIn({ RIDGELINE_TURN: turn, RIDGELINE_LOOKS: '' }));
+    const all = turns.flat();
+    expect(new Set(all).size).toBe(all.length);
+    expect(all.filter((file) => !existsSync(file))).toEqual([]);
+    for (const turn of turns) expect(turn.length).toBeGreaterThan(10);
+  });
+
+  it('are none where all is asked for', async () => {
+    expect(await restingIn({ RIDGELINE_LOOKS: 'all' })).toEqual([]);
+  });
+
+  it('go by the sources: the same for the same tree', async () => {
+    vi.stubEnv('RIDGELINE_TURN', undefined);
+    const once = await restingIn({ RIDGELINE_LOOKS: '' });
+    expect(await restingIn({})).toEqual(once);
+  });
+});
