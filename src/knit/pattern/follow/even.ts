@@ -71,7 +71,9 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
     part.fabricRow = 0;
     return undefined;
   }
-  if (sameFabric(fabric, part.fabric) && part.rows.length > 0) return misfits(fabric, build, part);
+  // named again on one side of what was parted, it goes on by its columns
+  const begun = part.rows.length > 0 || part.parent !== undefined;
+  if (begun && sameFabric(fabric, part.fabric)) return misfits(fabric, build, part);
   if (part.fabric.label === 'rib' && fabric.label !== 'rib') setMark(piece, 'rib', part);
   if (part.rows.length > 0) setMark(piece, 'section', part);
   dropBorders(part);

@@ -37,7 +37,9 @@ export const readLabel = (c: Cursor): Label | undefined =>
       buttonhole(c) ??
       namedRow(c);
     if (label === undefined) return undefined;
+    const early = takeWhatItDoes(c);
     const side = label.side ?? sideAfter(c);
+    const does = early ?? takeWhatItDoes(c);
     takes(c, ',');
     if (
       !takes(c, ':', '.', '-', '=') &&
@@ -51,8 +53,18 @@ export const readLabel = (c: Cursor): Label | undefined =>
     skipDivide(c);
     // 'Next row: make buttonhole, k 2, yo, …'
     const hole = takeHole(c);
-    const name = hole ? { name: 'buttonhole' } : {};
+    const known = label.rows.length === 0 && does !== undefined ? { name: does } : {};
+    const name = hole ? { name: 'buttonhole' } : known;
     return { ...label, ...name, ...(later === undefined ? {} : { side: later }) };
+  });
+
+/** 'Next row (dec): k1, k2tog, k to end': what the row is, and no stitch of it. */
+const takeWhatItDoes = (c: Cursor): 'dec' | 'inc' | undefined =>
+  attempt(c, () => {
+    if (!takes(c, '(')) return undefined;
+    const what = takes(c, 'dec') ? 'dec' : takes(c, 'inc') ? 'inc' : undefined;
+    takes(c, 'row');
+    return takes(c, ')') ? what : undefined;
   });
 
 const takeHole = (c: Cursor): boolean =>

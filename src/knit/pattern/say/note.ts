@@ -126,7 +126,8 @@ const takeAnother = (c: Cursor): boolean =>
       'to match|correspond',
       'the? same',
       'in the? same way|manner',
-      'like|as first|this|it|the? 1?',
+      'like|as the? first|this|it 1?',
+      'like|as the? 1 st?',
       'identical to the? first|other|this? piece|1?',
       'alike',
     );
