@@ -2,6 +2,7 @@
 export interface PatternFaults {
   'pattern does not return': 'rows' | 'afterStitches' | 'startStitches';
   'pattern row does not come out': 'row' | 'takesStitches' | 'stitches' | 'ofStitches' | 'plusStitches';
+  'fabric not known': 'name';
   'not a multiple': 'name' | 'ofStitches' | 'plusStitches' | 'stitches';
   'longer already': 'overMm' | 'wantedMm';
   'place not known': never;

@@ -48,6 +48,8 @@ export const words = {
     'Wo das ist, ist hier nicht bekannt. Nenne stattdessen die Länge oder die Zahl der Reihen.',
   'longer already':
     'Mit den Reihen davor ist das Teil schon {overMm} länger als die {wantedMm}, die hier verlangt sind. Prüfe Maschenprobe und Reihen.',
+  'fabric not known':
+    'Wie „{name}“ gestrickt wird, steht nicht vor dieser Zeile. Schreib die Reihen davor, oder nenne ein Muster, das dort steht.',
   'not a multiple':
     '{stitches} Maschen sind nicht durch {ofStitches} teilbar plus {plusStitches}; {name} braucht das. Prüfe die Zahl davor.',
   'pattern row does not come out':

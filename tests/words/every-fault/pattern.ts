@@ -35,6 +35,7 @@ export const patternDrivers: Drivers<keyof PatternFaults> = {
     read('Lace (multiple of 4 sts)', 'Row 1: *k2, k2tog; rep from *.', 'Row 2: *k3; rep from *.'),
   'pattern row does not come out': () =>
     read('Lace (multiple of 7 sts plus 2)', 'Row 1: *k5, k2tog, k1; rep from * to end.', 'Row 2: purl.'),
+  'fabric not known': () => read('BACK', 'Cast on 40 sts.', 'Work in blackberry st for 6 rows.'),
   'not a multiple': () =>
     read(
       'Broken rib (multiple of 4 plus 1)',

@@ -32,15 +32,22 @@ export function doAsFor(
   if (goesOn) return copyBeforeEnd(build, piece, other, part, next, how);
   if (said.to?.is === 'less') return copyToLess(build, piece, other, part, said, how);
   const end = endOf(other, source, said.to);
-  if (end === undefined) return fault('place not known');
+  if (end === undefined) {
+    // nor is it known in what it goes on
+    part.fabric = { is: 'patt', label: 'pattern', line: build.line };
+    return fault('place not known');
+  }
   copyMarks(other, piece, part, end);
   const wrong =
     said.to?.is === 'count'
       ? copyToCount(build, piece, source, part, said.to.stitches, how)
       : copyRows(build, piece, source, part, part.rows.length, end, how);
   // without a gauge the length that was asked for is hers to measure
-  if (!wrong && source.height === 0 && said.to?.is === 'length')
+  if (!wrong && source.height === 0 && said.to?.is === 'length') {
+    const { fabric, fabricRow } = source.rows[end] ?? part;
+    Object.assign(part, { fabric, fabricRow });
     return workUntil(build, piece, part, said.to);
+  }
   if (wrong || said.to !== undefined) return wrong;
   return finishLike(build, piece, other, source, part, how);
 }
@@ -146,12 +153,21 @@ function endAtLength(other: PieceBuild, source: PartBuild, mm: number, from: Fro
   if (source.height === 0)
     return mark
       ? endOfPlace(mark, mark.rows - mark.part.baseRows, other, from)
-      : rowsToMeasure(other, source);
+      : (rowsToStretch(source, mm) ?? rowsToMeasure(other, source));
   const base = mark?.height ?? 0;
   const at = source.rows.findIndex(
     (_, i) => (source.rows[i + 1]?.was.height ?? source.height) - base >= mm - 0.001,
   );
   return at < 0 ? source.rows.length : at + 1;
+}
+
+/** Rows before the stretch in which so much of it is reached, by the lengths that its own text says. */
+function rowsToStretch({ sections }: PartBuild, mm: number): number | undefined {
+  let long = 0;
+  return sections.find(({ stretch }) => {
+    long = (stretch?.mm ?? 0) + (stretch?.from === 'start' ? 0 : long);
+    return stretch !== undefined && long >= mm;
+  })?.first;
 }
 
 /** Rows before its shoulders, and before all of it is bound off. */

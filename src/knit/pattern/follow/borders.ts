@@ -24,7 +24,6 @@ export function doBorders(
 ): Fault | undefined {
   if (said.borders.length === 0 && !hasBorders(part)) return fault('place not known');
   const wrong = said.main && doEven(build, piece, part, { is: 'even', fabric: said.main });
-  if (wrong) return wrong;
   keepOn(part);
   const sum = said.borders.reduce((n, { edge, stitches }) => n + stitches * (edge === 'both' ? 2 : 1), 0);
   if (sum > part.live) return fault('not enough stitches', { needStitches: sum, haveStitches: part.live });
@@ -34,7 +33,7 @@ export function doBorders(
     if (kept?.is !== 'face' || edges === undefined) return fault('place not known');
     for (const at of edges) keepBorder(part, at, stitches, kept.rows, said.throughout);
   }
-  return undefined;
+  return wrong;
 }
 
 function edgesOf(edge: EdgeName | 'unsaid', piece: PieceBuild, part: PartBuild): readonly Edge[] | undefined {

@@ -26,12 +26,21 @@ type Even = Extract<Statement, { is: 'even' }>;
 /** 'work in moss st until piece measures 38 cm, ending with a WS row'. */
 export function doEven(build: Build, piece: PieceBuild, part: PartBuild, said: Even): Fault | undefined {
   const unknown = takeFabric(build, piece, part, said);
-  if (unknown) return unknown;
+  if (unknown && unknown.code !== UNKNOWN) return unknown;
   if (said.firstLooks) beginWith(build, part, said.firstLooks);
   if (said.firstStitches && !shiftTo(part, said.firstStitches)) return fault('place not known');
   const differs =
     said.over === undefined || said.over === part.live ? undefined : countDiffers(said.over, part.live);
-  return (said.until && workUntil(build, piece, part, said.until)) ?? differs;
+  return (said.until && workUntil(build, piece, part, said.until)) ?? differs ?? unknown;
+}
+
+const UNKNOWN = 'fabric not known';
+
+/** 'Work in blackberry stitch': its rows are hers to know, and she is told so. */
+function takeUnknown(build: Build, part: PartBuild, label: string, rib: boolean): Fault {
+  if (rib) part.unreadRib = part.rows.length;
+  Object.assign(part, { fabric: { is: 'patt', label, line: build.line }, fabricRow: 0 });
+  return fault(UNKNOWN, { name: label });
 }
 
 function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even): Fault | undefined {
@@ -48,8 +57,11 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
       part.parent === undefined &&
       part.rows.length === 0 &&
       part.fabric === unsaidFabric
-    )
-      part.fabric = onlyPattern(build) ?? patternOfOthers(build) ?? unknownFabric;
+    ) {
+      const told = onlyPattern(build) ?? patternOfOthers(build);
+      if (told === undefined) return takeUnknown(build, part, 'pattern', false);
+      part.fabric = told;
+    }
     // 'change to larger needles and work in pattern' behind a rib: the text's own pattern begins
     edgedInGarter(part);
     if (named === undefined) leaveUnsaid(part);
@@ -66,10 +78,11 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
     part.fabric = { ...part.fabric, label: 'rib' };
     return undefined;
   }
+  if (fabric === unknownFabric && part.fabric !== fabric && named.is === 'pattern' && named.else !== 'rib')
+    return takeUnknown(build, part, 'pattern', false);
   if (fabric === undefined) {
-    part.fabric = { is: 'patt', label: named.is === 'pattern' ? named.words : 'pattern' };
-    part.fabricRow = 0;
-    return undefined;
+    const { words, name } = named as Extract<typeof named, { is: 'pattern' }>;
+    return takeUnknown(build, part, words, /rib$/.test(name));
   }
   // named again on one side of what was parted, it goes on by its columns
   const begun = part.rows.length > 0 || part.parent !== undefined;

@@ -19,8 +19,8 @@ export function doRejoin(
     piece.resting.find((one) => one.stitches === said.stitches) ??
     partOfResting(piece, said.stitches);
   if (wanted === undefined) {
-    if (part !== undefined && !isDone(part)) return undefined;
-    return fault('nothing rests');
+    // at the head of a side that was just parted it is its own yarn
+    return part?.rows.length === 0 && !isDone(part) ? undefined : fault('nothing rests');
   }
   const now = build.part;
   if (now && !isDone(now)) {

@@ -81,7 +81,9 @@ export function doShape(
   return (
     wrong ??
     missed(shape, part) ??
-    (isOpen(shape, said.stated) || !inside ? fault('place not known') : undefined)
+    (isOpen(shape, said.stated) || !inside || unmeasured(build, piece, part, shape)
+      ? fault('place not known')
+      : undefined)
   );
 }
 
@@ -119,10 +121,14 @@ function shapeByLengths(
 /** 'Dec 1 st at neck edge every 4th row', and nobody says how often. */
 const isOpen = ({ beats }: Shape, stated: number | undefined): boolean => {
   const last = beats.at(-1);
-  return (
-    last !== undefined && last.every > 1 && (last.times ?? last.toCount ?? last.until ?? stated) === undefined
-  );
+  return last !== undefined && (last.times ?? last.toCount ?? last.until ?? stated) === undefined;
 };
+
+/** 'Inc 1 st at each end every 8th row until work measures 20 cm', and nobody knows how many rows that is. */
+const unmeasured = (build: Build, piece: PieceBuild, part: PartBuild, { beats }: Shape): boolean =>
+  beats.some(
+    ({ until }) => until && until.is !== 'count' && targetOf(build, piece, part, until)?.stretch?.open,
+  );
 
 /** 'until 20 sts remain' where the shaping cannot end on 20. */
 function missed(shape: Shape, part: PartBuild): Fault | undefined {

@@ -46,7 +46,13 @@ export const readNeedle = (c: Cursor): Statement | undefined =>
         return { is: 'needle', ...(mm === undefined ? {} : { mm }) };
       }
       const token = peek(c);
-      if (token === undefined || means(token.word, 'not about a needle')) break;
+      // 'on the 5th row change to 4 mm needles' is for a row to come
+      if (
+        token === undefined ||
+        (isWord(token, 'row', 'rows') && mm === undefined) ||
+        means(token.word, 'not about a needle')
+      )
+        break;
       c.at += 1;
     }
   });

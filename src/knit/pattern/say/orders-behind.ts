@@ -17,7 +17,7 @@ function isOrder(tokens: readonly Token[], at: number): boolean {
   const next = tokens[at + 1];
   // what comes is named
   if (tokens.slice(at, at + 8).some((token) => isWord(token, 'foll'))) return false;
-  if (isWord(tokens[at], 'cast', 'bind', 'pick', 'rep', 'inc', 'dec')) return next !== undefined;
+  if (isWord(tokens[at], 'cast', 'bind', 'pick', 'rep', 'inc', 'dec', 'shape')) return next !== undefined;
   return (
     isWord(tokens[at], 'work', 'cont', 'k', 'p') && (next?.kind === 'number' || isWord(next, ...GOES_ON))
   );

@@ -172,7 +172,8 @@ const likeAnother = (c: Cursor): boolean =>
   ) ||
   worksOtherSide(c) ||
   followsElse(c) ||
-  seesPhrase(c, 'work|make|k exactly|just? to match|correspond') ||
+  (seesPhrase(c, 'work|make|k|complete') &&
+    c.tokens.slice(c.at, c.end).some((token) => isWord(token, 'match', 'correspond'))) ||
   seesPhrase(c, 'work|make|k the? back|front|sleeve|it? in? the? same way|manner as');
 
 /** 'Next: follow directions for first half', 'repeat above to make second half'. */

@@ -39,7 +39,8 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
     } else if (i > from && depth === 0 && worksOnSome(tokens, i)) {
       cut(i);
       from = i + 1;
-    } else if (i > from && depth === 0 && repeatsBehindRow(tokens, from, i)) cut(i);
+    } else if (i > from && depth === 0 && (repeatsBehindRow(tokens, from, i) || castsOnNextRow(tokens, i)))
+      cut(i);
     else if (i > from && depth === 0 && startsLabel(tokens, i) && !namesRow(tokens, from, i)) cut(i);
   }
   cut(tokens.length);
@@ -119,6 +120,20 @@ const repeatsBehindRow = (tokens: readonly Token[], from: number, at: number): b
   isWord(tokens[at - 1], 'row', 'end') &&
   labelAt(tokens, from) > 0 &&
   !isWord(tokens[at + 1], 'from');
+
+/** 'work 3, bind off 2, work to end; | on next row, cast on 2': what closes a buttonhole is a row of its own. */
+function castsOnNextRow(tokens: readonly Token[], at: number): boolean {
+  if (!isWord(tokens[at - 1], ';', ',', 'then', 'and')) return false;
+  let next = at;
+  while (isWord(tokens[next], 'on', 'in', 'the')) next += 1;
+  if (!isNext(tokens[next]) || !isWord(tokens[next + 1], 'row')) return false;
+  const on = isWord(tokens[next + 2], ',', ':') ? next + 3 : next + 2;
+  return (
+    isWord(tokens[on], 'cast') &&
+    isWord(tokens[on + 1], 'on') &&
+    tokens.slice(on, on + 8).some((token) => isWord(token, 'over'))
+  );
+}
 
 /** '1st row. K2, p2': so many tokens of a label with its number stand from here; 0 where there is none. */
 function labelAt(tokens: readonly Token[], at: number): number {

@@ -12,10 +12,10 @@ Work 2 rows in k2, p2 rib.
   > 12 Piece/body 1 RS *k2, p2; repeat from * to end · WS *k2, p2; repeat from * to end
 Next row: k8, turn.
   > 12 Piece/body 3 RS k8, turn
-Work 3 rows.
-  > 12 Piece/body 4 WS leave 4 sts unworked, *k2, p2; repeat from * to end · RS *k2, p2; repeat from * to end · WS *k2, p2; repeat from * to end
+Work 1 row.
+  > 12 Piece/body 4 WS leave 4 sts unworked, *k2, p2; repeat from * to end
   > = Piece, other, 1 to make, lines 2 3 4
-  > =   body from {castOn 12}, RS: 6 rib in rib 2x2 4 mm; hold
+  > =   body from {castOn 12}, RS: 4 rib in rib 2x2 4 mm; hold
 
 ### a half that a line of its own names
 My right front

@@ -79,6 +79,7 @@ Cast on 12 sts.
   > →12
 Work 2 rows in wibble pattern, keeping 3 sts at each end in garter st.
   > 12 Piece/body 1 RS k3, work in pattern to last 3 sts, k3 · WS k3, work in pattern to last 3 sts, k3
+  > ✗ fabric not known @2:1 name wibble
   > = Piece, other, 1 to make, lines 2
   > =   body from {castOn 12}, RS: 2 wibble in stocking 4 mm; hold
 

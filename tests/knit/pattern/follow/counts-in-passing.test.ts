@@ -55,6 +55,7 @@ Cast on 4 sts.
   > →4
 Work in pattern for 2 rows.
   > 4 Piece/body 1 RS work in pattern · WS work in pattern
+  > ✗ fabric not known @2:1 name pattern
   > = Piece, other, 1 to make, lines 2
   > =   body from {castOn 4}, RS: 2 pattern in stocking 4 mm; hold
 `),

@@ -68,6 +68,7 @@ Cast on 4 sts.
   > →4
 Work as set.
   > 4
+  > ✗ fabric not known @2:1 name pattern
 Work even.
   > 4
 Row 1: k1, p1, k1, p1.

@@ -32,6 +32,7 @@ Cast on 8 sts.
   > →8
 Work 2 rows in rib.
   > 8 Piece/body 1 RS work in pattern · WS work in pattern
+  > ✗ fabric not known @2:1 name rib
 Work 2 rows in k2, p2 rib.
   > 8 Piece/body 3 RS *k2, p2; repeat from * to end · WS *k2, p2; repeat from * to end
 Work 1 row in st st.
@@ -46,6 +47,7 @@ Cast on 8 sts.
   > →8
 Work 2 rows in Basket pattern.
   > 8 Piece/body 1 RS work in pattern · WS work in pattern
+  > ✗ fabric not known @2:1 name basket
 Dec 1 st at each end of next row.
   > 8→6 Piece/body 3 RS dec, work in pattern to last 2 sts, dec (6)
 Work in it patt for 2 rows.

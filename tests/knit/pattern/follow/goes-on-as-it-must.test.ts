@@ -84,6 +84,7 @@ Cast on 15 sts. Work in k1, p1 rib for 4 rows. Change to pattern. Work 4 rows.
 ### where the text has none nobody knows it
 Cast on 15 sts. Work in k1, p1 rib for 4 rows. Change to pattern. Work 2 rows.
   > 15 Piece/body 1 RS *k1, p1; repeat from * to last st, k1 · WS *p1, k1; repeat from * to last st, p1 · RS *k1, p1; repeat from * to last st, k1 · WS *p1, k1; repeat from * to last st, p1 · RS work in pattern · WS work in pattern
+  > ✗ fabric not known @1:48 name pattern
   > = Piece, other, 1 to make, lines 1
   > =   body from {castOn 15}, RS: 4 rib in rib 1x1 4 mm; 2 pattern in stocking 4 mm; hold
     `),

@@ -174,6 +174,7 @@ Cast on 8 sts.
   > →8
 Work in pattern for 2 rows. Bind off.
   > 8→0 Sleeve/body 1 RS work in pattern · WS work in pattern · RS bind off all sts in pattern (0)
+  > ✗ fabric not known @11:1 name pattern
   > = Back, back, 1 to make, lines 3 4 5 6 7 8
   > =   body from {castOn 12}, RS: 4 moss 4 mm; 1 rib in rib 1x1 4 mm; 1 pattern in stocking 4 mm; 1 rib in rib 1x1 4 mm; 1 pattern in stocking 4 mm; bind off
   > = Sleeve, sleeve, 1 to make, lines 11

@@ -90,6 +90,7 @@ Cast on 8 sts.
   > →8
 Work 2 rows in rib.
   > 8 Piece/body 1 RS work in pattern · WS work in pattern
+  > ✗ fabric not known @2:1 name rib
 Work 2 rows in st st.
   > 8 Piece/body 3 RS knit · WS purl
 Next row: rib 2, k2tog, rib to end.

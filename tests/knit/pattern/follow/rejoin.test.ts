@@ -21,6 +21,7 @@ K 1 row.
   > 20 Back/left side 1 RS knit
 Rejoin yarn to rem sts.
   > 20
+  > ✗ nothing rests @7:1
   > = Back, back, 1 to make, lines 3 4 6
   > =   body from {castOn 30}, RS: split
   > =   right side from {part body, stitches 10, edge right}, RS: 3 stocking 4 mm; hold
@@ -95,6 +96,7 @@ P 1 row.
   > 20 Back/left side 1 WS purl
 With RS facing, rejoin yarn to rem sts.
   > 20
+  > ✗ nothing rests @8:1
   > = Back, back, 1 to make, lines 3 4 5 7
   > =   body from {castOn 30}, RS: split
   > =   right side from {part body, stitches 10, edge right}, RS: 2 stocking 4 mm; bind off

@@ -202,6 +202,7 @@ These 3 rows form lace pattern.
   > 8
 Work 1 row in lace pattern.
   > 8 Sleeve/body 4 WS work in pattern
+  > ✗ fabric not known @12:1 name lace
   > = Piece, other, 1 to make, lines 2 3 5 6 7
   > =   body from {castOn 8}, RS: 4 stocking 4 mm; 3 ridge in stocking 4 mm; hold
   > = Sleeve, sleeve, 1 to make, lines 10 12

@@ -141,6 +141,7 @@ Cast on 20 sts.
   > →20
 Work in a one-plain, one-purl ribbing for 2 rows. Work check pattern st for 2 rows. Continue in garter st on right front sts only for 2 rows.
   > 20 Back/body 1 RS *k1, p1; repeat from * to end · WS *k1, p1; repeat from * to end · RS work in pattern · WS work in pattern · RS knit · WS knit
+  > ✗ fabric not known @3:51 name check
 Dec 1 st each side every 2nd row 2 times, taking care to keep pattern st. Bind off.
   > 20→0 Back/body 7 RS dec, knit to last 2 sts, dec (18) · WS knit · RS dec, knit to last 2 sts, dec (16) · WS bind off all sts in pattern (0)
 Repeat to make the second piece the same.

@@ -16,6 +16,7 @@ Work in double moss st for 5 cm, ending with a RS row.
   > 8 as long as she likes: 5 rows Piece/body 5 RS *k2, p2; repeat from * to end · WS *k2, p2; repeat from * to end · RS *p2, k2; repeat from * to end · WS *p2, k2; repeat from * to end · RS *k2, p2; repeat from * to end
 Work in Basket patt for 5 cm.
   > 8 as long as she likes: 3 rows Piece/body 10 WS work in pattern · RS work in pattern · WS work in pattern
+  > ✗ fabric not known @5:1 name basket
 Work in k1, p1 rib until desired length.
   > 8 as long as she likes: 2 rows Piece/body 13 RS *k1, p1; repeat from * to end · WS *k1, p1; repeat from * to end
 Work even until desired length, ending with a WS row.

@@ -344,6 +344,7 @@ Cast on 42 sts.
   > 42 Piece/body 2 WS purl
 Work 4 rows in rib.
   > 42 Piece/body 3 RS work in pattern · WS work in pattern · RS work in pattern · WS work in pattern
+  > ✗ fabric not known @4:1 name rib
   > = Piece, other, 1 to make, lines 2 3 4
   > =   body from {castOn 42}, RS: 2 stocking 4 mm; 4 rib in stocking 4 mm; hold
 

@@ -175,6 +175,7 @@ Cast on 12 sts.
   > →12
 Work 1 row in Basket patt.
   > 12 Piece/body 1 RS work in pattern
+  > ✗ fabric not known @2:1 name basket
 Inc 2 sts evenly across next row.
   > 12→14 Piece/body 2 WS k3, m1, k6, m1, k3 (14)
 Inc 14 sts evenly across next row.

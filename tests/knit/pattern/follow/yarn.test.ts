@@ -32,6 +32,7 @@ Cast on 8 sts.
   > →8
 Work 2 rows in a pattern.
   > 8 Piece/body 1 RS work in pattern · WS work in pattern
+  > ✗ fabric not known @2:1 name pattern
 With a larger needle, k 1 row.
   > 8 Piece/body 3 RS knit
   > = Piece, other, 1 to make, lines 2 3

@@ -21,7 +21,7 @@ describe('named rows, in all its wordings,', () => {
   it.each(
     table(`
       Last 2 rows → ✗ stitch or repeat expected @6
-      Two rows form rib → even: fabric {pattern, words form, name form}, until {rows, n 2}
+      Two rows form rib → even: fabric {pattern, words 'form rib', name 'form rib'}, until {rows, n 2}
       These 2 forms → ✗ stitch or repeat expected @1
       These 2 rows of rib → ✗ stitch or repeat expected @1
     `),

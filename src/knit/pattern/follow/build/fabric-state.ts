@@ -19,8 +19,8 @@ export type FabricState =
       /** all rows by their number, where only some of them are worked on */
       readonly numbered?: readonly (readonly Item[])[];
     }
-  /** nobody can say */
-  | { readonly is: 'patt'; readonly label: string };
+  /** nobody can say; `line`: where the text calls it by a name that nobody knows */
+  | { readonly is: 'patt'; readonly label: string; readonly line?: number };
 
 /** How a spelled row looked from the right side when it was worked over `column` to `column + looks.length`. */
 export interface Face {

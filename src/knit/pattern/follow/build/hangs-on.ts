@@ -14,7 +14,7 @@ export function hangsOn({ pieces, unreadLines, patterns }: Build): Map<number, n
       let last: number | undefined;
       for (const row of rows) {
         const from = row.own === undefined ? undefined : unreadLines.get(row.own);
-        last = from ?? (goesOn(row) ? last : undefined) ?? lacking(row, known);
+        last = from ?? (goesOn(row) ? last : undefined) ?? lacking(row, known) ?? unnamed(row);
         if (last !== undefined && last !== row.line && !found.has(row.line)) found.set(row.line, last);
       }
     }
@@ -26,6 +26,10 @@ const lacking = ({ fabric }: MadeRow, known: readonly StitchPattern[]): number |
   fabric.is === 'rows'
     ? known.find(({ rows }) => [...rows.values()].some((items) => items === fabric.rows[0]))?.unread
     : undefined;
+
+/** It goes on in what a line before it calls by a name that nobody knows. */
+const unnamed = ({ fabric, steps }: MadeRow): number | undefined =>
+  fabric.is === 'patt' && stitchesNamed(steps).includes('patt') ? fabric.line : undefined;
 
 /** It is worked as whatever nobody understood before it. */
 const goesOn = ({ own, fabric, steps }: MadeRow): boolean =>

@@ -202,6 +202,13 @@ function sameLength(
   const less =
     until.lessRows ?? (until.lessMm !== undefined && height > 0 ? Math.round(until.lessMm / height) : 0);
   const rows = Math.max(0, target - less - part.baseRows - part.rows.length);
+  // rows of which nobody knows the number are no measure
+  if (
+    rows === 0 &&
+    height === 0 &&
+    other.parts.some(({ sections }) => sections.some(({ stretch }) => stretch))
+  )
+    return openTarget(build, piece, part, { from: 'start', ...(until.end && { end: until.end }) });
   return { rows: until.end === undefined ? rows : roundTo(part, rows, until.end) };
 }
 

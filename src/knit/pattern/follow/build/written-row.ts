@@ -154,10 +154,25 @@ function partsHere(
       (statement.is === 'shape' && statement.edge === 'neck')
     );
   });
+  // 'k18, turn. Knit 3 rows.': a short row is worked back in a row that is spelled out
+  const goesOn =
+    turn === items.length - 1 && worksOn(ahead.find(({ statement }) => !PASSED.has(statement.is)));
   // a side that was parted already is not parted again: its turns are short rows
   const divides = build.heading?.divides && part.parent === undefined && !comesBack(ahead);
-  return next || divides ? items.slice(0, turn) : undefined;
+  return next || divides || goesOn ? items.slice(0, turn) : undefined;
 }
+
+const PASSED: ReadonlySet<Statement['is']> = new Set(['note', 'needle', 'stated', 'yarn', 'next side']);
+
+/** More than the row that comes back from a turn: rows and rows, shapings, what is bound off. */
+function worksOn(next: Said | undefined): boolean {
+  if (next === undefined) return false;
+  const { statement: s } = next;
+  const rows = s.is === 'rows' ? s.n : s.is === 'even' && s.until?.is === 'rows' ? s.until.n : undefined;
+  return rows === undefined ? WORKS_ON.has(s.is) : rows > 1;
+}
+
+const WORKS_ON: ReadonlySet<Statement['is']> = new Set(['even', 'shape', 'groups', 'bind off']);
 
 /** '1st row: k 9, turn. 2nd row: k to end. 3rd row: k across all sts' and the like at the other end: nothing was left behind. */
 function comesBack(ahead: readonly Said[]): boolean {

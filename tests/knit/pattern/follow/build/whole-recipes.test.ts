@@ -284,6 +284,7 @@ Row 2: p8.
   > 20 Piece/body 2 WS leave 12 sts unworked, p8
 Rejoin yarn to rem sts.
   > 20
+  > ✗ nothing rests @4:1
 Row 3: k.
   > 20 Piece/body 3 RS knit
   > = Piece, other, 1 to make, lines 2 3 5

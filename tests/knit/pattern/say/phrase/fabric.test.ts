@@ -20,7 +20,8 @@ describe('a fabric, in all its wordings,', () => {
       Work in 19 x 1 rib for 6 rows → even: fabric {rib, face kkkkkkkkkkkkkkkkkkkp}, until {rows, n 6}
       Work in k40, p1 rib for 6 rows → even: fabric {rib, face kkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkp}, until {rows, n 6}
       Work {in patt as set|in pats as set|in patt as est|in manner as set|in patt as before|in patt correct|keeping patt correct|keeping to patt|keep patt|in pattern|as set|as est|as before|in est patt|in same patt|in this patt|in main patt|keeping continuity of patt|in patt throughout|in patt correct throughout|in patt over all sts|in patt over these sts|in patt over rem sts|in same manner} for 6 rows → even: fabric {established}, until {rows, n 6}
-      Work in {lace patt|lace pattern|lace stitch|lace st|lace rib|lace panel|lace chart} for 6 rows → even: fabric {pattern, words lace, name lace}, until {rows, n 6}
+      Work in {lace patt|lace pattern|lace stitch|lace st|lace panel|lace chart} for 6 rows → even: fabric {pattern, words lace, name lace}, until {rows, n 6}
+      Work in lace rib for 6 rows → even: fabric {pattern, words 'lace rib', name 'lace rib'}, until {rows, n 6}
       Work in old shale lace patt for 6 rows → even: fabric {pattern, words 'old shale lace', name 'old shale lace'}, until {rows, n 6}
       Work in lace 2 patt for 6 rows → even: fabric {pattern, words 'lace 2', name 'lace 2'}, until {rows, n 6}
       Work in pattern stitch for 6 rows → even: fabric {pattern, words pattern, name '', else 'the pattern'}, until {rows, n 6}
