@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buttonholePlaces, holeStitches } from '../../../src/knit/garment/buttonholes.ts';
+import type { Design } from '../../../src/knit/garment/design.ts';
 import { impossibleSlants, impossibleSleeve } from '../../../src/knit/garment/impossible.ts';
 import type { PanelEdge } from '../../../src/knit/garment/panel.ts';
 import { inRuns } from '../../../src/knit/garment/slant.ts';
@@ -76,6 +77,7 @@ describe('button holes', () => {
 });
 
 describe('a sleeve that cannot be knitted', () => {
+  const raglan = { armhole: 'raglan' } as const;
   const counts = (low: number, cuff: number, pairs = 20) =>
     ({ low, cuff, pairs: { cuff: 4, sleeve: pairs, cap: 10 } }) as unknown as SleeveCounts;
   const faults = (one: SleeveCounts) =>
@@ -111,6 +113,47 @@ describe('a sleeve that cannot be knitted', () => {
     ],
   ])('%s', (_, one, found) => {
     expect(faults(one)).toEqual(found);
+  });
+
+  it.each<[string, Partial<Design>, object, object, readonly string[]]>([
+    // 30 less 4 less 3 are 23 on either side: in 12 pairs of rows but the last one at the most 22
+    ['a raglan’s line of 22 in 11 pairs of rows', raglan, { wide: 58 }, { cap: 12 }, []],
+    ['one more', raglan, {}, { cap: 12 }, ['more shapings than rows stitches 23 rows 22 at ease.upperArm']],
+    [
+      'or as many in a pair less',
+      raglan,
+      { wide: 58 },
+      { cap: 11 },
+      ['more shapings than rows stitches 22 rows 20 at ease.upperArm'],
+    ],
+    ['that loses one at either edge', raglan, { wide: 16 }, {}, []],
+    ['that loses none', raglan, { wide: 14 }, {}, ['sleeve too narrow stitches 14 at ease.upperArm']],
+    ['a cap of three pairs of rows', { armhole: 'set-in' }, { cap: {} }, { cap: 3 }, []],
+    [
+      'of two',
+      { armhole: 'set-in' },
+      { cap: {} },
+      { cap: 2 },
+      ['cap does not fit widthMm 300 at ease.upperArm'],
+    ],
+    ['none', { armhole: 'set-in' }, {}, { cap: 3 }, ['cap does not fit widthMm 300 at ease.upperArm']],
+    [
+      'of a third of a mm',
+      { armhole: 'set-in' },
+      { gauge: { stitches: 18, rows: 25 } },
+      {},
+      ['cap does not fit widthMm 333 at ease.upperArm'],
+    ],
+    ['what is let in has no line', { armhole: 'indented' }, { wide: 14 }, { cap: 0 }, []],
+  ])('by its top: %s', (_, design, more, pairs, found) => {
+    const top = { wide: 60, step: 4, top: 6, gauge: { stitches: 20, rows: 25 } };
+    const one = counts(40, 40);
+    const asked = { ...one, ...top, ...more, pairs: { ...one.pairs, ...pairs } };
+    expect(
+      impossibleSleeve({ ...even, ...design }, asked).map(({ code, figures, at }) =>
+        [code, ...Object.entries(figures).flat(), 'at', at.field].join(' '),
+      ),
+    ).toEqual(found);
   });
 
   const edge = (name: string, pairs: number, ...steps: readonly (readonly ['single' | 'group', number])[]) =>

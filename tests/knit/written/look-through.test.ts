@@ -137,6 +137,20 @@ describe('a pattern looked through as a technical editor does', () => {
     expect(toMend(some, sizes, US)).toEqual([]);
   });
 
+  it.each(['Needles: ', 'Notions: ', 'Chest: ', 'Length: ', 'Licence: '])(
+    'so does %s, of one size and of several',
+    (begins) => {
+      for (const only of ['Size L only: ', 'Sizes S and M only: ', 'Sizes S, M and L only: ']) {
+        const some = text.replace(`\n${begins}`, `\n${only}${begins}`);
+        expect(some).toContain(`\n${only}${begins}`);
+        expect(toMend(some, sizes, US), only).toEqual([]);
+      }
+      // what stands before it otherwise does not say for whom it is
+      const other = text.replace(`\n${begins}`, `\nOnly: ${begins}`);
+      expect(toMend(other, sizes, US)).not.toEqual([]);
+    },
+  );
+
   it('a pattern of no name is found', () => {
     expect(toMend(text.replace(/^.*\n/, '\n'), sizes, US)).toContain('title');
   });

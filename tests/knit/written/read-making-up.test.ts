@@ -118,6 +118,13 @@ describe('a read pattern is joined as its text tells', () => {
     expect(joinedAsTold(read)).toEqual({ unread: ['Sew side seams: 12 rows to 12 rows'] });
   });
 
+  it('what is not understood is told beside what is sewn', () => {
+    const said = ['FINISHING', 'Fold the hem. Sew side seams. Sew raglan seams.'];
+    const { joints = [], unread } = joinedAsTold(readPattern([...text, ...said].join('\n')));
+    expect(joints.filter((joint) => joint.kind === 'seam' && joint.of === 'side')).toHaveLength(2);
+    expect(unread).toEqual(['Fold the hem', 'Sew raglan seams']);
+  });
+
   const sewn = (of: string, lines: readonly string[]) =>
     (joinedAsTold(readPattern(lines.join('\n'))).joints ?? []).flatMap((joint) =>
       joint.kind === 'seam' && joint.of === of ? [joint.a[0], joint.b[0]] : [],
