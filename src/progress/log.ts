@@ -103,7 +103,7 @@ export const makeKey = (id: MakeId): MakeKey => `${id.garment}/${id.piece}/${id.
 
 export function parseMakeKey(key: string): MakeId | undefined {
   const [garment, piece, part, make, more] = key.split('/');
-  if (!garment || !piece || part === undefined || make === undefined || more !== undefined) return undefined;
+  if (!garment || !piece || more !== undefined) return undefined;
   const id = { garment, piece, part: Number(part), make: Number(make) };
   return Number.isSafeInteger(id.part) && Number.isSafeInteger(id.make) ? id : undefined;
 }

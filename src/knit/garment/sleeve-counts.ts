@@ -156,8 +156,8 @@ function withoutLoss(laid: (parity?: Parity) => Laid, fabric: FabricName, may: M
   const isAsGood = (of: keyof CapMiss): boolean =>
     (other.miss?.[of] ?? 0) <= Math.max(free.miss?.[of] ?? 0, may.cap[of]);
   const hasCap = (free.cap === undefined) === (other.cap === undefined);
-  if (other.cuff !== other.low + 1 && hasCap && isAsGood('rows') && isAsGood('stitches')) return other;
-  const { below } = fitsSeamed(fabric, free.cuff - 1);
+  if (hasCap && isAsGood('rows') && isAsGood('stitches')) return other;
+  const { below } = fitsSeamed(fabric, free.low);
   return below >= may.cuff * free.cuff ? { ...free, cuff: below } : free;
 }
 

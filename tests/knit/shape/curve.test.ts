@@ -71,6 +71,31 @@ describe('curves', () => {
     );
   });
 
+  it('so it does where a curve is level at neither end', () => {
+    // at t = 1/2 each point counts 1, 3, 3 and 1 eighth: y is 43.75, x 16.25
+    const slanting = [
+      [
+        [0, 0],
+        [10, 30],
+        [20, 60],
+        [40, 80],
+      ],
+    ] as const satisfies Curve;
+    expect(xAt(slanting, 43.75)).toBeCloseTo(16.25, 6);
+    // at t = 1/4 they count 27, 27, 9 and 1 of 64: y is 22.34375, x 7.65625
+    expect(xAt(slanting, 22.34375)).toBeCloseTo(7.65625, 6);
+    const steep = [
+      [
+        [0, 0],
+        [0, 10],
+        [30, 20],
+        [40, 90],
+      ],
+    ] as const satisfies Curve;
+    // 0 + 3 · 10 + 3 · 20 + 90 are 180 eighths; 0 + 0 + 90 + 40 are 130
+    expect(xAt(steep, 22.5)).toBeCloseTo(16.25, 6);
+  });
+
   it('a quarter of a circle is π r / 2 long to 0.03 %', () => {
     const [, arc] = neckCurve(BACK_NECK, -150, 100, 100);
     if (!arc) throw new Error('an arc');

@@ -104,6 +104,55 @@ describe('what is needed beside it', () => {
   });
 });
 
+describe('a circular needle for a long band', () => {
+  const band = (role: Recipe['role'], stitches: number, rows: readonly number[] = [6]): Recipe => ({
+    name: 'Edge band',
+    makes: 1,
+    ...(role && { role }),
+    gauge: { stitches: 20, rows: 28 },
+    parts: [
+      {
+        name: 'Edge band',
+        from: { pickUp: [{ along: 'edge', stitches }] },
+        end: 'bind off',
+        sections: rows.map((n, i) => ({
+          name: `band ${i}`,
+          rows: n,
+          fabric: 'stocking',
+          needle: 3.5 + i,
+          shaping: [],
+        })),
+      },
+    ],
+  });
+  const circular = (...pieces: readonly Recipe[]) =>
+    lines(given(workSize('', { name: 'Fen', pieces }))).filter((line) => line.startsWith('Circular'));
+
+  it('is that on which it is picked up, be it for one row', () => {
+    expect(circular(band('front band', 120, [1, 5]))).toEqual([
+      'Circular needle for the edge band: 3.5 mm, 60 cm long',
+    ]);
+    expect(circular(band('front band', 120, [1]))).toHaveLength(1);
+  });
+
+  it('is for what lies over half a metre and is a band', () => {
+    // 5 mm a stitch
+    expect(circular(band('neckband', 100))).toEqual([]);
+    expect(circular(band('neckband', 101))).toHaveLength(1);
+    expect(circular(band('armhole band', 101))).toHaveLength(1);
+    expect(circular(band('other', 101))).toEqual([]);
+    expect(circular(band(undefined, 101))).toEqual([]);
+  });
+
+  it('is the shortest that holds three quarters of it, and 150 cm where none does', () => {
+    const long = [160, 161, 213, 214, 266, 267, 320, 321, 400, 401].map(
+      (stitches) => /(\d+) cm long/.exec(circular(band('front band', stitches))[0] ?? '')?.[1],
+    );
+    // 80, 106.7, 133.3, 160 and 200 cm crowded to 60, 80, 100, 120 and 150
+    expect(long).toEqual(['60', '80', '80', '100', '100', '120', '120', '150', '150', '150']);
+  });
+});
+
 describe('what it is, and how to treat it', () => {
   const length = (mm: number) => `${mm} mm`;
 

@@ -60,6 +60,10 @@ describe('a garment in all sizes', () => {
     expect(readPattern(told, { size: 1 }).lines.flatMap(({ faults }) => faults)).toEqual([]);
   });
 
+  it('has a tension of which nobody said that it was washed', () => {
+    expect(textOf(sizes, { units: 'cm' })).toContain('\nGAUGE\nGauge: 20 sts and 28 rows = 10 cm.\n\n');
+  });
+
   it('has the smallest size first and the others in parentheses', () => {
     expect(text).toContain('Sizes: S (M, L)');
     expect(text).toContain('cast on 92 (100, 108) sts.');

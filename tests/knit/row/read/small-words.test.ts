@@ -444,3 +444,24 @@ describe('binding off', () => {
     },
   );
 });
+
+describe('the yarn that is worked with', () => {
+  it.each(['yarn', 'wool', 'color', 'colour', 'shade'])('is named behind its word: %s', (word) => {
+    for (const text of [`k4 in ${word} B, k2`, `k4 with the ${word} B, k2`, `k4 in B ${word}, k2`])
+      expect(read(text), text).toBe('k4, k2');
+  });
+});
+
+describe('an increase in every so many-th stitch', () => {
+  it.each([
+    ['inc in every 2nd st', '*k1, inc; repeat from * to end'],
+    ['inc in every 3rd st', '*k2, inc; repeat from * to end'],
+    ['inc 1 st in every 10th st across', '*k9, inc; repeat from * to end'],
+  ])('%s', (text, row) => {
+    expect(read(text)).toBe(row);
+  });
+
+  it.each(['inc in every 1st st', 'inc in every 2 st', 'inc in every 0th st'])('is not %s', (text) => {
+    expect(read(text)).not.toMatch(/repeat from/);
+  });
+});
