@@ -53,7 +53,7 @@ export const equivalents: readonly Equivalent[] = [
   },
   {
     file: 'src/knit/written/look-through.ts',
-    line: "const sides = (['RS', 'WS'] as const).map((side) => work.row(1, side, '').replace(/^.*1/, ''));",
+    line: "const sides = (['RS', 'WS'] as const).map((side) => work.row(1, side, '').replace(/.*1/, ''));",
     before: "''",
     after: "'title'",
     why: 'of the line only what stands before its colon is looked for',

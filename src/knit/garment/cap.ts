@@ -118,7 +118,7 @@ export function halfCapMm(
   pairs: number,
   knitted: KnittedEdge = knitCap(wish, pairs).knitted,
 ): number {
-  const top = knitted.at.at(-1) ?? wish.top / 2;
+  const top = knitted.at.at(-1) ?? 0;
   const steps = wish.isTopDown ? turned(knitted.steps, pairs) : knitted.steps;
   return knittedMm({ steps, gauge: wish.gauge }, pairs) + top * stitchMm(wish.gauge);
 }

@@ -83,7 +83,7 @@ export function knitNeck(wish: NeckWish): Neck {
   if (shape.level === 1)
     return { edge: { ...uprightEdge(pairs, end), name: 'neck', from, curve, gauge }, middle: 2 * end };
   const knitted = inRhythm(wish, curve) ?? knitEdge({ ...edge, start });
-  const middle = shape.isPointed ? 2 * start : 2 * (knitted.at[0] ?? start);
+  const middle = shape.isPointed ? 2 * start : 2 * (knitted.at[0] ?? 0);
   const steps = shape.isPointed ? knitted.steps : knitted.steps.filter((step) => step.pair > 0);
   return { edge: { ...knitted, steps, name: 'neck', from, curve, gauge }, middle };
 }

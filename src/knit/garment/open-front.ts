@@ -57,7 +57,7 @@ export function openFront(design: Design, targets: Targets, counts: PanelCounts,
 /** At a front's own edge what lies level is bound off in its first row, like every other group. */
 function openNeck(wish: Parameters<typeof knitNeck>[0]): Neck {
   const closed = knitNeck(wish);
-  const level = (closed.edge.at[0] ?? wish.start) - wish.start;
+  const level = (closed.edge.at[0] ?? 0) - wish.start;
   if (wish.shape.isPointed || level <= 0) return closed;
   const first = { pair: 0, by: -level, as: level > 1 ? 'group' : 'single' } as const;
   return { ...closed, edge: { ...closed.edge, steps: [first, ...closed.edge.steps] } };

@@ -152,7 +152,7 @@ const NOW: MayCost = { cap: { rows: 2, stitches: 4 }, cuff: 0.75 };
 function withoutLoss(laid: (parity?: Parity) => Laid, fabric: FabricName, may: MayCost): Laid {
   const free = laid();
   if (free.cuff !== free.low + 1 || free.low >= free.wide) return free;
-  const other = laid(free.low % 2 === 0 ? 'odd' : 'even');
+  const other = laid('even');
   const isAsGood = (of: keyof CapMiss): boolean =>
     (other.miss?.[of] ?? 0) <= Math.max(free.miss?.[of] ?? 0, may.cap[of]);
   const hasCap = (free.cap === undefined) === (other.cap === undefined);

@@ -168,7 +168,7 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
   sections: ({ lines, sizes, words }) => tellsSections(lines, sizes, words),
   sides: ({ lines, words: { list, work } }) => {
     // what stands behind the number of a row, 'Row 1 (RS)'
-    const sides = (['RS', 'WS'] as const).map((side) => work.row(1, side, '').replace(/^.*1/, ''));
+    const sides = (['RS', 'WS'] as const).map((side) => work.row(1, side, '').replace(/.*1/, ''));
     const row = work.row(1, 'RS', '').replace(/1.*/, '');
     return lines.every(
       (line) =>

@@ -68,6 +68,7 @@ export function materials(
   const { garment, yarn } = size;
   const { facts } = words;
   const [first] = garment.yarns ?? [];
+  const strands = first?.strands ?? 1;
   const metres = Math.ceil(yarn.metresToBuy / 10) * 10;
   const perGram = first?.grams && first.metres ? first.metres / first.grams : undefined;
   const amounts = [
@@ -79,7 +80,7 @@ export function materials(
     title: words.headings.materials,
     lines: [
       yarnLine(size, facts),
-      ...((first?.strands ?? 1) > 1 ? [facts.strands(first?.strands ?? 1)] : []),
+      ...(strands > 1 ? [facts.strands(strands)] : []),
       facts.amount(amounts),
       needleLine(size, words, number),
       ...notions(size, text, facts),

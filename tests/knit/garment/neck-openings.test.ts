@@ -3,7 +3,8 @@ import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
 import type { Design } from '../../../src/knit/garment/design.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { armholeKinds } from '../../../src/knit/garment/kinds/armholes.ts';
-import { type NeckOpening, neckOpenings } from '../../../src/knit/garment/kinds/neck-openings.ts';
+import { type NeckOpening, neckOpenings, opensMore } from '../../../src/knit/garment/kinds/neck-openings.ts';
+import { type NeckMiddle, neckMiddleFacts } from '../../../src/knit/garment/kinds/necks.ts';
 import { openingOf, possibleOpenings } from '../../../src/knit/garment/which-opening.ts';
 import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
 import type { MakingUpStep } from '../../../src/knit/making-up/step.ts';
@@ -246,4 +247,14 @@ it('an opening of the back that is lower than a row is none: its neckband is pic
   };
   expect(design('back').said).toEqual(design('none').said);
   expect(design('back').joints).toEqual(design('none').joints);
+});
+
+it('each opening opens, and none does not', () => {
+  expect(neckOpenings.filter((name) => !opensMore(name))).toEqual(['none']);
+});
+
+it('what lies in the middle of a neck rests only where it is to', () => {
+  expect(neckMiddleFacts('hold').rests).toBe(true);
+  for (const name of [undefined, 'bind off', 'glue'] as (NeckMiddle | undefined)[])
+    expect(neckMiddleFacts(name).rests, name).toBe(false);
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { FabricName } from '../../../src/knit/fabric.ts';
 import { frontBorder, roomForHoles } from '../../../src/knit/garment/band-piece.ts';
+import { bandsOf } from '../../../src/knit/garment/bands.ts';
 import type { Design } from '../../../src/knit/garment/design.ts';
 import { headFit, headWarning, neckEdgeMm } from '../../../src/knit/garment/head-through-neck.ts';
 import { cornerAt, lapCorner } from '../../../src/knit/garment/lap-corners.ts';
@@ -415,6 +416,40 @@ describe('a neck that is held against the head', () => {
       },
     ]);
     expect(headWarning(undefined)).toEqual([]);
+  });
+});
+
+describe('bands of a neck that is not shaped in front', () => {
+  const pickedUp = (design: Design, edges: Partial<BandEdges>) =>
+    bandsOf(design, edgesOf(edges)).map(({ name, parts: [part] }) => {
+      const along = part && 'pickUp' in part.from ? part.from.pickUp : [];
+      return `${name}: ${said(along).join('; ')}`;
+    });
+  const open = { ...even, kind: 'cardigan', frontBand: { ...frontBand, heightMm: 0 } } as const;
+
+  it('take up half of it at either front, a stitch at the least', () => {
+    const narrow = (ofNeck: number) => pickedUp(open, { counts: { ...counts, neck: ofNeck } });
+    // 64 are 66; five six; three six as well, since two would leave none behind
+    expect(narrow(32)).toEqual([
+      'Neckband: 16 along right front neck; 34 along back neck; 16 along left front neck',
+    ]);
+    expect(narrow(3)).toEqual([
+      'Neckband: 1 along right front neck; 4 along back neck; 1 along left front neck',
+    ]);
+    expect(narrow(1)).toEqual([
+      'Neckband: 1 along right front neck; 4 along back neck; 1 along left front neck',
+    ]);
+  });
+
+  it('of a V in one band round both fronts: what lies level there, from the third edition on', () => {
+    // 40 mm of rib and 65 pairs of rows are 560 mm, 112 stitches; the whole is odd
+    const V = { ...open, neck: { ...neck, shape: 'V' }, frontBand: { ...frontBand, buttons: 0 } } as const;
+    expect(pickedUp({ ...V, edition: 3 }, { frontHalf: 14 })).toEqual([
+      'Front band: 112 along right front edge; 14 along right front neck; 33 along back neck; 14 along left front neck; 112 along left front edge',
+    ]);
+    const without = ['Front band: 112 along right front edge; 33 along back neck; 112 along left front edge'];
+    expect(pickedUp({ ...V, edition: 2 }, { frontHalf: 14 })).toEqual(without);
+    expect(pickedUp({ ...V, edition: 3 }, { frontHalf: 0 })).toEqual(without);
   });
 });
 

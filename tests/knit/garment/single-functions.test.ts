@@ -94,6 +94,15 @@ describe('shoulders in short rows', () => {
     expect(laid('both', 5)).toEqual([{ ...first, edge: 'both', inset: 0 }]);
   });
 
+  it('have no room to give to a band, nor to what no part was parted from', () => {
+    const band = part('band', { pickUp: [{ along: 'edge', stitches: 4 }] }, [
+      section('shoulder', 2, turn('left', 1, 3), slant('left', -1, 1)),
+    ]);
+    expect(withRoomForShaping(band, 3)).toBe(band);
+    const orphan = part('side', { part: 'Nobody', edge: 'right', stitches: 20 }, [section('shoulder', 2)]);
+    expect(withShortRows(recipe([orphan])).parts[0]?.from).toEqual(orphan.from);
+  });
+
   it('begin with what the part before them left unworked, until a section without a turn', () => {
     const made = (first: string, asleep: number) =>
       withRoomForShaping(

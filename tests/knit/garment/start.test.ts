@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { easeFor, type Fit } from '../../../src/knit/garment/ease.ts';
 import type { NeckShape } from '../../../src/knit/garment/kinds/necks.ts';
-import { simpleDesign } from '../../../src/knit/garment/start.ts';
+import { secondDesign, simpleDesign, startingDesign } from '../../../src/knit/garment/start.ts';
 import { even } from './spelled.ts';
 
 /* Reckoned by hand from the body of `spelled.ts`: shares are common practice, no published source. */
@@ -70,4 +70,11 @@ it.each<[Fit, readonly number[]]>([
   const { chest, waist, hip, upperArm, wrist, crossBack, armholeDepth } = easeFor(fit);
   const all = [chest, waist, hip, upperArm, wrist, crossBack, armholeDepth];
   expect(all.map((mm) => Math.round(mm * 1000) / 1000)).toEqual(figures);
+});
+
+it('a design of the second edition begins as one of the third does, but for its rules', () => {
+  const choices = { kind: 'vest', armhole: 'drop', neck: 'boat', fit: 'loose' } as const;
+  const third = startingDesign(choices, body, 'moss', gauge);
+  expect(third).toMatchObject({ edition: 3, kind: 'vest', fabric: 'moss', gauges: { moss: gauge }, body });
+  expect(secondDesign(choices, body, 'moss', gauge)).toEqual({ ...third, edition: 2 });
 });
