@@ -46,3 +46,21 @@ it('in the colours of the system a drawn choice that is chosen is filled, and no
   expect(chosen.ground).not.toBe(other.ground);
   expect(chosen.ink).not.toBe(other.ink);
 });
+
+it('in the colours of the system a warning and a fault are drawn double, and what is well is not', async () => {
+  const edge = (selector: string) =>
+    page()
+      .locator(selector)
+      .first()
+      .evaluate((it) => getComputedStyle(it).borderInlineStartStyle);
+  await come('samples');
+  await look(forced);
+  expect(await edge('.notice-warning')).toBe('double');
+  await come('damaged link');
+  await look(forced);
+  expect(await edge('.notice-fault')).toBe('double');
+  await come('pattern copied', 'pattern read');
+  await look(forced);
+  expect(await edge('.pattern-line-wrong')).toBe('double');
+  expect(await edge('.pattern-line:not(.pattern-line-wrong)')).toBe('solid');
+});
