@@ -94,6 +94,7 @@ const publishing = [
     'written-text.tsx',
   ].map((name) => `src/screens/pass-on/${name}`),
   'src/words/written.ts',
+  'src/words/counted-words.ts',
   'src/app/garments/coloured-makes.ts',
   // but what works a size out, which a link asks for as well
   ...readdirSync('src/knit/written')

@@ -1,51 +1,11 @@
 import { basename } from 'node:path';
+import { heldToCounted } from '../words/counted-words.ts';
 import type { Language } from '../words/languages.ts';
 import { asBuilt } from './as-built.ts';
 
-/**
- * Where a line may not end: between a number and what it counts, and between 'row' and its number. '118' at the end of a
- * line and 'stitches' on the next is read as another 118. Short words alone: with a long one a line would have to be as
- * long as both. 'Row 12 of 192' is long enough to be read in two.
- */
-interface Short {
-  /** what is counted */
-  readonly counted: string;
-  /** what a number is called by */
-  readonly numbered: string;
-  /** between two numbers */
-  readonly of: string;
-}
-
-const short: Readonly<Record<Language, Short>> = {
-  en: {
-    counted:
-      'stitch(?:es)?|sts?|loops?|rows?|ridges?|balls?|times|pieces?|buttons?|holes?|steps?|days?|hours?',
-    numbered: 'rows?|line|step',
-    of: 'of',
-  },
-  de: {
-    counted:
-      'Maschen?|M|Reihen?|Rippen?|Knäuel|Mal|mal|Teilen?|Teil|Knöpfen?|Knopf|Schritten?|Schritt|Tagen?|Tag|Stunden?',
-    numbered: 'Reihen?|Zeile|Schritt',
-    of: 'von',
-  },
-  fr: {
-    counted: 'mailles?|m|rangs?|côtes?|pelotes?|fois|pièces?|boutons?|trous?|étapes?|jours?|heures?',
-    numbered: 'rangs?|ligne|étape',
-    of: 'sur',
-  },
-};
-
-/** A catalogue's text with no-break spaces there. */
-export function withCounted(text: string, language: Language): string {
-  const { counted, numbered, of } = short[language];
-  return text
-    .replace(
-      new RegExp(`(?<=\\{\\w+\\}|(?<![\\p{L}\\d])\\d+) (?=(?:${counted})(?![\\p{L}\\p{M}]))`, 'gu'),
-      '\u00a0',
-    )
-    .replace(new RegExp(`(?<=(?<!\\p{L})(?:${numbered})) (?=\\{\\w+\\}(?! ${of} ))`, 'giu'), '\u00a0');
-}
+/** A catalogue's text with no-break spaces where a line may not end. */
+export const withCounted = (text: string, language: Language): string =>
+  heldToCounted(text, language, '(?:\\{\\w+\\}|(?<![\\p{L}\\d])\\d+)', '\\{\\w+\\}');
 
 /** Rows are held together where they are shown. */
 export const counted = asBuilt('counted-words', withCounted, (path) => basename(path).startsWith('row.ts'));

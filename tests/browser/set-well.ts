@@ -74,11 +74,11 @@ export const illSet = (page: Page): Promise<Ill> =>
       for (const { 0: word, index } of words.matchAll(/[\p{L}\p{M}’]{2,}/gu))
         if (linesOf(node, index + (words[index - 1] === '\u00ad' ? 1 : 0), index + word.length).length > 1)
           broken.add(`${word} in ${nameOf(at)}`);
-      // a text that was copied is quoted as it stands, one that is written for others shown as it is sent
+      // a text that was copied is quoted as it stands
       for (const { 0: both, index } of words.matchAll(
         /[\d¼½¾⅛⅜⅝⅞]\s(cm|mm|in|Zoll|g|m|yd|Yards|%|stitch(es)?|sts?|rows?|balls?|Maschen?|M|Reihen?|Knäuel|mailles?|rangs?)(?!\p{L})|(?<!\p{L})(row|Reihe|rang)\s\d+(?! (of|von|sur) )/giu,
       ))
-        if (!at.closest('.pattern-said, .written') && linesOf(node, index, index + both.length).length > 1)
+        if (!at.closest('.pattern-said') && linesOf(node, index, index + both.length).length > 1)
           parted.add(`${both} in ${nameOf(at)}`);
       const under = groundOf(at);
       // what a finger and the keys move comes into sight

@@ -79,6 +79,7 @@ export function Outcome({ name, drafted, tell }: OutcomeProps) {
             <Section
               key={section}
               lines={section.split('\n')}
+              tag={words.tag}
               boxes={boxes ? words.list.isRows : undefined}
             />
           ))}
@@ -90,9 +91,12 @@ export function Outcome({ name, drafted, tell }: OutcomeProps) {
 
 const Section = ({
   lines: [title, ...lines],
+  tag,
   boxes,
 }: {
   readonly lines: readonly string[];
+  /** the language that they are in */
+  readonly tag: string;
   /** lines that have a box before them */
   readonly boxes: RegExp | undefined;
 }) => (
@@ -101,7 +105,7 @@ const Section = ({
     {lines.map((line, i) => (
       <p key={i}>
         {boxes?.test(line) && <i class="written-box" />}
-        {glued(line)}
+        {glued(line, tag)}
       </p>
     ))}
   </section>

@@ -47,7 +47,7 @@ function Piece({ name, sizes, words, length }: Props & { readonly name: string }
         <strong>{words.name(name)}</strong>
         {lines.map((line) => (
           <p key={line.letter}>
-            <b>{line.letter}</b> {line.name}: {glued(line.list)}
+            <b>{line.letter}</b> {line.name}: {glued(line.list, words.tag)}
           </p>
         ))}
       </figcaption>
