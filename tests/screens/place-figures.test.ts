@@ -111,11 +111,11 @@ describe('a draft’s drawing', () => {
 
   it.each(drafts)('of %s: no figure hides an edge that it is not the measure of', (_, made) => {
     const faults: unknown[] = [];
-    for (const { figures, garment, put, room } of laidOut(made)) {
+    for (const { figures, garment, put, letters, room } of laidOut(made)) {
       for (const { to, x, y, made: text, asked } of figures) {
         // no wider than its letters are, at half an em each
-        const wide = Math.max(text.length, asked?.length ?? 0) * (0.5 * room.em + room.apart);
-        const high = (asked ? 2 : 1) * room.em;
+        const wide = Math.max(text.length, asked?.length ?? 0) * (0.5 * letters + room.apart);
+        const high = (asked ? 2 : 1) * letters;
         for (const { name, line } of garment.edges) {
           if (measureOf[to]?.includes(name)) continue;
           const hidden = along(line.map(put)).filter(
@@ -138,6 +138,31 @@ describe('a draft’s drawing', () => {
       expect(wanted.filter((one) => !told.includes(one))).toEqual([]);
     }
     speech.value = { ...plainSpeech, units: 'cm' };
+  });
+
+  it('has as many figures in larger letters, in a language of long units, on the smallest phone', () => {
+    speech.value = { ...plainSpeech, language: 'de', units: 'in' };
+    const fewer = drafts.flatMap(([name, made]) => {
+      const [plain, larger] = [16, 20.8].map((em) => drawingOf(made, { width: 292, em }).figures.length) as [
+        number,
+        number,
+      ];
+      return larger < plain ? [`${name}: ${larger} of ${plain}`] : [];
+    });
+    expect(fewer).toEqual([]);
+    // but no letters are made smaller than plain ones, nor by more than a quarter
+    for (const [, made] of drafts) {
+      expect(drawingOf(made, { width: 292, em: 16 }).letters).toBe(16);
+      expect(drawingOf(made, { width: 358, em: 32 }).letters).toBeGreaterThanOrEqual(24);
+    }
+    speech.value = { ...plainSpeech, units: 'cm' };
+  });
+
+  it('is whole where it has little height', () => {
+    for (const [, made] of drafts) {
+      const { height } = drawingOf(made, { width: 396, em: 16, low: 262 });
+      expect(height).toBeLessThanOrEqual(262.5);
+    }
   });
 
   // each draft on one of the two phones, the next one on the other

@@ -25,6 +25,8 @@ export interface Drawing {
   /** mm of the garment to px of the drawing */
   readonly put: (point: Point) => Point;
   readonly figures: readonly Figure[];
+  /** px of the root's letters that its figures are set by: her own, or less where a column is narrow for them */
+  readonly letters: number;
 }
 
 /** px that a finger needs (WCAG 2.2, success criterion 2.5.5) */
@@ -44,26 +46,45 @@ interface Room {
   readonly em: number;
   /** px that the garment may be high, where the screen has more room than a phone's */
   readonly tall?: number;
+  /** px that the whole drawing may be high at the most: on its side a phone has little */
+  readonly low?: number | undefined;
   /** px between letters, where a reader has them set wide */
   readonly apart?: number;
 }
+
+/** Letters that large ones give way to where else a figure would be missing: shares of them, and px that none is below. */
+const SMALLER = [0.9, 0.8, 0.75];
+const PLAIN_PX = 16;
+/** px of a garment on the lowest screen */
+const LEAST_PX = 128;
 
 /**
  * Lays the garment and its figures into a column. A figure that has no room without another losing its own, or an edge
  * being hidden that it is not the measure of, stands in the form alone.
  */
-export function drawingOf(draft: Draft, { width, em, tall = 0, apart = 0 }: Room): Drawing {
+export function drawingOf(draft: Draft, room: Room): Drawing {
+  const smaller = SMALLER.map((share) => Math.max(PLAIN_PX, share * room.em));
+  let best = laidBy(room.em, draft, room);
+  for (const letters of smaller.filter((one) => one < room.em)) {
+    const laid = laidBy(letters, draft, room);
+    if (laid.figures.length > best.figures.length) best = laid;
+  }
+  return best;
+}
+
+function laidBy(letters: number, draft: Draft, { width, em, tall = 0, low, apart = 0 }: Room): Drawing {
   const bare = garmentDrawn(draft, 0);
   const seen = figuresOf(draft);
-  const sized = new Map(seen.map((one) => [one.to, { ...one, ...sizeOf(one, em, apart) }]));
+  const sized = new Map(seen.map((one) => [one.to, { ...one, ...sizeOf(one, letters, apart) }]));
   const besides = (to: string) => (sized.get(to)?.wide ?? 0) / 2;
   const [left, right] = [besides('lengthMm'), bare.sleeve ? besides('sleeve.lengthMm') : TOUCH_PX / 2];
   const above = (sized.get('neck.widthMm')?.high ?? TOUCH_PX) + 2;
   const below = Math.max(TOUCH_PX / 2, (sized.get('ease.wrist')?.high ?? 0) / 2);
   const gap = bare.sleeve ? GAP_PX : 0;
+  const highest = low === undefined ? HIGHEST * em : Math.max(LEAST_PX, low - above - below);
   const scale = Math.max(
     0.01,
-    Math.min((width - left - right - gap) / bare.width, Math.max(HIGHEST * em, tall) / bare.height),
+    Math.min((width - left - right - gap) / bare.width, Math.max(highest, tall) / bare.height),
   );
   const garment = garmentDrawn(draft, gap / scale);
   const x0 = left + (width - left - right - garment.width * scale) / 2;
@@ -84,7 +105,7 @@ export function drawingOf(draft: Draft, { width, em, tall = 0, apart = 0 }: Room
     });
     if (spot) figures.push({ ...one, x: spot[0], y: spot[1] });
   }
-  return { garment, width, height: high, put, figures };
+  return { garment, width, height: high, put, figures, letters };
 }
 
 /** px: the room of a finger, and what is read within it */

@@ -23,6 +23,10 @@ const SHARE = 0.62;
 const tallOf = ({ width, height, em }: RoomOnPage): number =>
   width < WIDE * em ? 0 : Math.min(WIDE * em, SHARE * height);
 
+/** On its side a phone has it beside the form, whole below the two lines that say what to touch. */
+const lowOf = ({ height, em }: RoomOnPage): number | undefined =>
+  matchMedia('(min-width: 44rem) and (max-height: 32rem)').matches ? height - 8 * em : undefined;
+
 /**
  * The garment to scale, as knitted stitch by stitch and row by row, and dashed as asked for: touching an edge opens what
  * shapes it, touching a figure the field it is typed in. Keys and readers have the same in the form below, in its order.
@@ -32,7 +36,7 @@ export function Schematic({ draft, open }: SchematicProps) {
   const room = useRoom(frame);
   // speech: the figures' words and units
   const drawing = useMemo(
-    () => room && draft && drawingOf(draft, { ...room, tall: tallOf(room) }),
+    () => room && draft && drawingOf(draft, { ...room, tall: tallOf(room), low: lowOf(room) }),
     [draft, room, speech.value],
   );
   return (
@@ -82,7 +86,7 @@ function Drawn({ drawing, open }: DrawnProps) {
         ))}
       </svg>
       {drawing.figures.map((figure) => (
-        <FigureKey key={figure.to} figure={figure} />
+        <FigureKey key={figure.to} figure={figure} letters={drawing.letters} />
       ))}
     </>
   );
@@ -99,8 +103,15 @@ function Slit({ d }: { readonly d: string }) {
 }
 
 /** As made; below it what was asked, where that is another figure. */
-function FigureKey({ figure: { to, measure, made, asked, x, y, wide, high } }: { readonly figure: Figure }) {
+function FigureKey({
+  figure: { to, measure, made, asked, x, y, wide, high },
+  letters,
+}: {
+  readonly figure: Figure;
+  readonly letters: number;
+}) {
   const style = {
+    '--letters': `${letters}px`,
     left: `${x - wide / 2}px`,
     top: `${y - high / 2}px`,
     width: `${wide}px`,
