@@ -24,6 +24,8 @@ export function WhatGoes({ preview, open, onClose, onReplace }: WhatGoesProps) {
   );
   return (
     <Sheet open={open} title={say('backup.replaceAsk')} actions={actions} onClose={onClose}>
+      {/* before the list, which may be long: in large letters it would be behind the keys */}
+      <p>{say('backup.undoUntil')}</p>
       {goes.length === 0 ? (
         <p>{say('backup.nothingGoes')}</p>
       ) : (
@@ -36,7 +38,6 @@ export function WhatGoes({ preview, open, onClose, onReplace }: WhatGoesProps) {
           </ul>
         </>
       )}
-      <p>{say('backup.undoUntil')}</p>
     </Sheet>
   );
 }

@@ -54,5 +54,7 @@ function tonesOf(
   const knitted = parts.flatMap((part) => part.rows.map(({ n }) => n).map(colours(part)));
   const all = new Set<string | undefined>([...order, ...knitted]);
   all.delete(undefined);
-  return new Map([...all].map((colour, i) => [colour, TONES[i % TONES.length] ?? 0]));
+  // beside rows that have no colour of their own the first one has to be seen too
+  const from = order.length === 0 && knitted.includes(undefined) ? 1 : 0;
+  return new Map([...all].map((colour, i) => [colour, TONES[(i + from) % TONES.length] ?? 0]));
 }

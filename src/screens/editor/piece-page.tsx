@@ -56,7 +56,7 @@ export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
             <Branches form={form} check={check} />
           </div>
           <div class="edit-bands">
-            {editor.value && <MendsHere editor={editor.value} inHand={id} />}
+            {editor.value && !isSectionOpen(id, form) && <MendsHere editor={editor.value} inHand={id} />}
             <PieceFields id={id} form={form} says={says} />
             {/* parts have no id of their own; every field shows what the form holds, so a moved part takes it along */}
             <PieceTree piece={id} form={form} check={check} />
@@ -69,6 +69,13 @@ export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
       <LiveRegion text={liveText(entry)} waitMs={700} />
     </>
   );
+}
+
+/** A section that stands open has what its numbers break beside them. */
+function isSectionOpen(id: PieceId, form: PieceForm): boolean {
+  const open = openSection.value;
+  if (open?.piece !== id || typeof open.section !== 'number') return false;
+  return form.parts[open.part]?.sections[open.section] !== undefined;
 }
 
 /** What a reader hears after typing in the open section: the count before and after it. */

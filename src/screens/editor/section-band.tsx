@@ -1,3 +1,4 @@
+import { editor } from '../../app/drafts/editor/editor.ts';
 import { fabricNames } from '../../knit/fabric.ts';
 import type { SectionCount } from '../../knit/piece/counts.ts';
 import type { SectionForm } from '../../knit/piece/form/form.ts';
@@ -8,6 +9,7 @@ import { Band } from './band.tsx';
 import { changePiece, openSection, type PartHand, withPart } from './changes.ts';
 import { CountChange } from './count-change.tsx';
 import { sectionTitle } from './fault-list.tsx';
+import { MendsHere } from './mends-here.tsx';
 import { MoreMenu } from './more-menu.tsx';
 import { SaidChoice, SaidNeedle, SaidNumber } from './said.tsx';
 import type { SaysAt } from './says-here.ts';
@@ -81,6 +83,8 @@ function SectionFields(props: SectionBandProps) {
         <SaidNeedle typed={section.needle} error={says('needle')} onTyped={type('needle')} />
         <SectionMenu {...props} />
       </div>
+      {/* what a number here breaks is told beside it */}
+      {editor.value && <MendsHere editor={editor.value} inHand={hand.piece} />}
       {section.words ? (
         <p>{say('editor.words')}</p>
       ) : (

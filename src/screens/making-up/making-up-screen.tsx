@@ -67,7 +67,7 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
       <JoinByHand made={made} garment={garment} id={view.garment.id} />
       <FinishedMeasures made={made} garment={garment} />
       <Guesses pieces={view.pieces.map(({ recipe }) => recipe)} />
-      <Notice kind="note">{say('makingUp.cords')}</Notice>
+      <Notice kind="warning">{say('makingUp.cords')}</Notice>
     </>
   );
 }

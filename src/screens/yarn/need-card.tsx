@@ -68,9 +68,12 @@ export function NeedCard({ need, view, change }: NeedCardProps) {
         </ul>
         {!asked && <p>{say('yarn.weighedHint')}</p>}
         <div class="yarn-pair">
-          {need.makes.map((make) => (
-            <Weight key={`${make.piece} ${make.make}`} make={make} garment={garment} change={change} />
-          ))}
+          {/* what is asked for above is not asked for twice */}
+          {need.makes
+            .filter((make) => make !== asked)
+            .map((make) => (
+              <Weight key={`${make.piece} ${make.make}`} make={make} garment={garment} change={change} />
+            ))}
         </div>
       </details>
     </Card>
