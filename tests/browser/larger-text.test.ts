@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { openPhone, removeProfiles } from './drive.ts';
 import { cutNoticeAt, hiddenAt } from './hidden-at.ts';
@@ -34,6 +35,21 @@ const settings: readonly Pick<Look, 'name' | 'language' | 'spaced'>[] = [
   { name: 'wide', spaced: true },
   { name: 'German', language: 'Deutsch' },
 ];
+
+/** In plain letters nothing of it is cut where a phone stands upright: the lap window yields to it. */
+const cut = (page: Page) =>
+  page
+    .locator('.screen-foot > .notice')
+    .evaluateAll((all) =>
+      all.flatMap((it) =>
+        it.scrollHeight > it.clientHeight + 1
+          ? [`${it.clientHeight} of ${it.scrollHeight} px are shown`]
+          : [],
+      ),
+    );
+
+const wordsPx = (page: Page) =>
+  page.locator('.row-work').evaluate((it) => Number.parseFloat(getComputedStyle(it).fontSize));
 
 describe('with larger text', () => {
   it('the words and the count of a row lie whole above the pad, the count on one line', async () => {
@@ -77,9 +93,32 @@ describe('with larger text', () => {
           await cutNoticeAt(page, [100, 150, 200]),
         ];
         found.push(...[...plain, ...larger].map((what) => `${setting.name}, ${what}`));
+        if (height > width)
+          found.push(...(await cut(page)).map((what) => `${setting.name}, ${width}: ${what}`));
       }
     }
     expect(found).toEqual([]);
+    await phone.close();
+  });
+
+  it('the words of a row with a card over it are no smaller at 200 % than at 130 %, and short ones fill their card in wide letters', async () => {
+    const host = await plainHost();
+    const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
+    const { page } = phone;
+    const knitter = knitterAt(page, host.url);
+    await knitter.openSample();
+    const other = await openSettings(page, host.url);
+    const upright = { name: 'upright', width: 390, height: 844 };
+    await atRow(page, knitter, 117);
+    await wear(page, other, { ...upright, name: 'larger', text: 130 });
+    const larger = await wordsPx(page);
+    await wear(page, other, { ...upright, name: 'largest', text: 200 });
+    expect(await wordsPx(page)).toBeGreaterThanOrEqual(larger);
+    await wear(page, other, upright);
+    await atRow(page, knitter, 20);
+    await wear(page, other, { ...upright, name: 'wide', spaced: true });
+    expect(await wordsPx(page)).toBeGreaterThan(40);
+    expect(await hiddenAt(page, [100, 130, 150, 200])).toEqual([]);
     await phone.close();
   });
 });

@@ -87,6 +87,15 @@ describe('in large letters and long words', () => {
     expect(found).toEqual([]);
   });
 
+  it('a pattern for others parts no number from what it counts, nor a row from its number', async () => {
+    await come('design opened', 'in several sizes', 'in several sizes worked out');
+    for (const at of [large, { ...small, name: 'small, large', text: 200 }]) {
+      await look(at);
+      expect(await page().locator('.written p').count()).toBeGreaterThan(100);
+      expect({ look: at.name, parted: (await illSet(page())).parted }).toEqual({ look: at.name, parted: [] });
+    }
+  });
+
   it('what is chosen of many is read whole', async () => {
     const found: string[] = [];
     const read = async (where: string) => {
@@ -147,6 +156,54 @@ describe('the end of a part', () => {
       const out = [...(await illSet(page())).cut, ...(await movesSideways(page()))];
       expect({ look: at.name, out }).toEqual({ look: at.name, out: [] });
     }
+  });
+});
+
+describe('the keys at the end of a part', () => {
+  it('are whole above the foot on a phone, in wide letters and in a language of long words on the smallest', async () => {
+    await come('end of a part');
+    const found: string[] = [];
+    for (const at of [
+      { ...plain, name: 'wide', spaced: true },
+      small,
+      { ...small, name: 'small German', language: 'Deutsch' } as const,
+    ]) {
+      await look(at);
+      const [foot] = await boxes('.screen-foot');
+      for (const { top, bottom } of await boxes('.part-end .button'))
+        if (bottom > (foot?.top ?? 0)) found.push(`${at.name}: ${top} to ${bottom} of ${foot?.top}`);
+    }
+    expect(found).toEqual([]);
+  });
+});
+
+describe('on its side', () => {
+  it('no foot lies over the drawing of a draft or of a piece', async () => {
+    const found: string[] = [];
+    for (const [names, drawings] of [
+      [['draft'], ['.draft-drawing']],
+      [
+        ['edit garment', 'edit piece'],
+        ['.edit-sketch-svg', '.edit-branch'],
+      ],
+    ] as const) {
+      await come(...names);
+      await look(onItsSide);
+      for (const scrolled of [0, 150]) {
+        await page().evaluate((y) => scrollTo(0, y), scrolled);
+        await settled(page());
+        const [foot] = await boxes('.screen-foot');
+        if (!foot) throw new Error('no foot is there');
+        for (const drawing of drawings)
+          for (const { left, right, top, bottom } of await boxes(drawing)) {
+            const isOver = right > foot.left && left < foot.right && bottom > foot.top && top < foot.bottom;
+            const isWhole = drawing === '.edit-branch' || bottom <= onItsSide.height;
+            if (isOver || !isWhole)
+              found.push(`${drawing} at ${scrolled}: ${left}–${right}, ${top}–${bottom}`);
+          }
+      }
+    }
+    expect(found).toEqual([]);
   });
 });
 
@@ -224,19 +281,54 @@ describe('on a tablet', () => {
 });
 
 describe('on the smallest phone', () => {
-  it('the lap window is whole above the pad below its lengths, on both sides of the work and in German', async () => {
+  const german = { ...small, name: 'small German', language: 'Deutsch' } as const;
+
+  it('the lap window is whole above the pad below its lengths, on both sides of the work, in German and where the row shapes', async () => {
     const found: string[] = [];
+    const read = async (row: string) => {
+      for (const at of [small, german]) {
+        await look(at);
+        const [lap] = await boxes('.lap');
+        const [foot] = await boxes('.screen-foot');
+        const [needle] = await boxes('.lap-svg .needle circle');
+        if (!lap || !needle || Math.max(lap.bottom, needle.bottom) > (foot?.top ?? 0))
+          found.push(`row ${row}, ${at.name}: ${lap?.bottom}, ${needle?.bottom} of ${foot?.top}`);
+      }
+    };
     // where no card stands over the row and its words are on one line
     for (const row of [20, 61]) {
       await toRow(row);
-      for (const at of [small, { ...small, name: 'small German', language: 'Deutsch' } as const]) {
+      await read(`${row}`);
+    }
+    for (const row of [19, 118, 119]) {
+      await wear(page(), settings(), plain);
+      await atRow(page(), knitter(), row, '#/k/sample/front/0/1');
+      await page().locator('.lap-svg .needle-way').waitFor();
+      await read(`${row} of the front`);
+    }
+    expect(found).toEqual([]);
+  });
+
+  it('a lap window that has no room below the row’s words stands below the rows ahead, none is cut by the pad', async () => {
+    const found: string[] = [];
+    let yielded = 0;
+    for (const row of [117, 121]) {
+      await wear(page(), settings(), plain);
+      await atRow(page(), knitter(), row, '#/k/sample/front/0/1');
+      await page().locator('.lap-svg .needle-way').waitFor();
+      for (const at of [small, german, { ...small, name: 'small, 150 %', text: 150 }, plain]) {
         await look(at);
-        const [lap] = await boxes('.lap-svg');
-        const [foot] = await boxes('.screen-foot');
-        if (!lap || lap.bottom > (foot?.top ?? 0))
-          found.push(`row ${row}, ${at.name}: ${lap?.bottom} of ${foot?.top}`);
+        const [[lap], [foot], [ladder]] = await Promise.all([
+          boxes('.lap'),
+          boxes('.screen-foot'),
+          boxes('.ladder'),
+        ]);
+        const [top, end] = [lap?.top ?? 0, foot?.top ?? 0];
+        if (top < end && (lap?.bottom ?? 9999) > end) found.push(`${row}, ${at.name}: ${top} of ${end}`);
+        if (top > (ladder?.top ?? 0)) yielded += 1;
       }
     }
     expect(found).toEqual([]);
+    expect(yielded).toBeGreaterThan(0);
   });
 });

@@ -8,6 +8,7 @@ import { type PartShape, shapeOfPart } from '../panel-map/outline-of.ts';
 import { clothPath } from '../panel-map/paths.ts';
 import { tileOf, turnedOver } from '../panel-map/texture.ts';
 import { type LapMark, type LapRow, type LapView, lap, lapView } from './geometry.ts';
+import { useWhole } from './use-whole.ts';
 
 export interface LapWindowProps {
   readonly part: PlannedPart;
@@ -27,7 +28,7 @@ export function LapWindow({ part, row, label, onPress }: LapWindowProps) {
   const shape = useMemo(() => shapeOfPart(part), [part]);
   const view = lapView(part, shape, row);
   return (
-    <button class="lap" type="button" onClick={onPress}>
+    <button ref={useWhole()} class="lap" type="button" onClick={onPress}>
       <span class="spoken">{label}</span>
       <svg class="lap-svg" viewBox={`0 0 ${lap.width} ${lap.height}`} aria-hidden="true">
         <Cloth part={part} shape={shape} view={view} />
