@@ -3,6 +3,7 @@ import type { Edge } from '../../piece/recipe.ts';
 import { expandRow } from '../../row/expand.ts';
 import type { Statement } from '../say/statement.ts';
 import type { Build, MadeRow, PartBuild, PieceBuild } from './build/build.ts';
+import { countDiffers } from './build/compare.ts';
 import { edgeFinder } from './build/edge.ts';
 import { makeFabricRow } from './build/fabric-row.ts';
 import { makeSpreadRow, makeWrittenRow } from './build/make-row.ts';
@@ -28,7 +29,7 @@ export function doEvenly(
     const edges: readonly Edge[] = edge === 'both' ? ['right', 'left'] : [edge];
     return atEdges(build, part, back, edges, said.change / edges.length);
   }
-  return makeSpreadRow(
+  const wrong = makeSpreadRow(
     build,
     part,
     said.toCount !== undefined && !said.all && Math.abs(change) !== Math.abs(said.change)
@@ -37,6 +38,9 @@ export function doEvenly(
     said.over,
     back && expandRow(back.steps, back.before),
   );
+  // 'inc 6 sts evenly across next row to 24 sts', of 20
+  const differs = said.toCount !== undefined && said.toCount !== part.live;
+  return wrong ?? (differs ? countDiffers(said.toCount, part.live) : undefined);
 }
 
 /** '… inc 1 st at each end of last row': that row as it was, with its edges shaped. */

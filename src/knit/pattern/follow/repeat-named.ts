@@ -7,7 +7,6 @@ import type { Statement } from '../say/statement.ts';
 import { type Build, type MadeRow, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
 import { rowsBetween } from './build/cycle.ts';
 import { makeWrittenRow } from './build/make-row.ts';
-import { MOST_ROWS } from './build/push-row.ts';
 import { backgroundEdits, row, settleBackground } from './build/run-rows.ts';
 import { plainWork } from './build/spell.ts';
 import { nextEdits, settleTrack } from './build/track.ts';
@@ -66,8 +65,7 @@ export function doRepeatNamed(
     },
     stated,
   );
-  let rows = 0;
-  while (!track.ended && part.live > 0 && rows < MOST_ROWS) {
+  while (!track.ended && part.live > 0) {
     const due = nextEdits(track, part).length > 0;
     const wrong = due
       ? makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part))
@@ -75,7 +73,6 @@ export function doRepeatNamed(
     if (wrong) return wrong;
     if (due) settleBackground(build, part);
     settleTrack(track, part);
-    rows += 1;
   }
   return undefined;
 }
@@ -115,7 +112,7 @@ function repeatEdits(
     },
     stated,
   );
-  for (let rows = 0; !track.ended && part.live > 0 && rows < MOST_ROWS; rows += 1) {
+  while (!track.ended && part.live > 0) {
     const due = nextEdits(track, part).length > 0;
     const wrong = row(build, part, due ? last.edits : [], due ? 'shape' : 'even');
     if (wrong) return wrong;

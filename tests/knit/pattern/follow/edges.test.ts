@@ -203,11 +203,11 @@ Work 2 rows in k3, p2 rib.
 Next row: k9, bo 12, k to end.
   > 31→19 Back/body 3 RS k9, bind off 12 sts, knit to end (19)
 Work 2 rows.
-  > 19→10 Back/left side 1 WS *p3, k2; repeat from * to end · RS *p2, k3; repeat from * to end
+  > 19→10 Back/left side 1 WS p1, k2, p3, k2, p2 · RS k2, p2, k3, p2, k1
 Rejoin yarn to rem sts.
   > 10→9
 Work 2 rows.
-  > 9 Back/right side 1 WS p1, k2, p3, k2, p1 · RS k1, p2, k3, p2, k1
+  > 9 Back/right side 1 WS k1, p3, k2, purl to end · RS k3, p2, k3, p1
 FRONT
   > heading 9
 Cast on 31 sts.

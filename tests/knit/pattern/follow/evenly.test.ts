@@ -18,6 +18,7 @@ Dec 4 sts evenly across next row.
   > 24→20 Piece/body 4 WS p2, [p2tog, p4] 3 times, p2tog, p2 (20)
 Dec 3 sts evenly across next row to 14 sts.
   > 20→17 Piece/body 5 RS k2, [k2tog, k5] 2 times, k2tog, k2 (17)
+  > ✗ count contradicts @6:1 statedStitches 14, foundStitches 17
 Inc evenly across next row to 20 sts.
   > 17→20 Piece/body 6 WS p3, m1p, p6, m1p, p5, m1p, p3 (20)
 Dec 1 st evenly across next row.
@@ -56,6 +57,7 @@ Cast on 20 sts.
   > →20
 Inc 4 sts evenly across next row to 26 sts.
   > 20→24 Piece/body 1 RS k3, m1, [k5, m1] 3 times, k2 (24)
+  > ✗ count contradicts @2:1 statedStitches 26, foundStitches 24
 Dec 4 sts evenly across next row to 20 sts. (20 sts)
   > 24→20 says 20 Piece/body 2 WS p2, [p2tog, p4] 3 times, p2tog, p2 (20)
   > = Piece, other, 1 to make, lines 2 3

@@ -62,7 +62,7 @@ Work 1 row in k2, p1 rib.
 Rejoin yarn to rem sts.
   > 6
 Work 1 row.
-  > 6 Back/right side 1 WS *p2, k1; repeat from * to end
+  > 6 Back/right side 1 WS *k1, p2; repeat from * to end
 Next row: k6, co 9, k6.
   > 6→21 Back/joined 1 RS k6, cast on 9 sts, k6 (21)
 Work 2 rows.

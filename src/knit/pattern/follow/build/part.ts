@@ -144,11 +144,14 @@ export function split(
   const order = fromRight ? sets : [...sets].reverse();
   const kept = fromRight ? keep : sets.length - 1 - keep;
   part.end = 'split';
-  let column = part.column;
-  const width = part.rows.at(-1)?.before ?? part.live;
+  // what was bound off between them moved no set
+  const last = beforeRow ? undefined : part.rows.at(-1);
+  const first = last?.was.column ?? part.column;
+  let column = first;
+  const width = last?.before ?? part.live;
   const resting = order.map((stitches, i): Resting => {
     const edge = i === 0 ? 'right' : i === order.length - 1 ? 'left' : 'middle';
-    const at = edge === 'left' ? part.column + width - stitches : column;
+    const at = edge === 'left' ? first + width - stitches : column;
     column += stitches;
     return {
       parent: part,

@@ -70,10 +70,9 @@ function spelledRow(
   return wrong ?? (part.live === wanted ? undefined : countDiffers(wanted, part.live));
 }
 
-/** Works a shaping to its end. */
+/** Works a shaping to its end; where that never comes, the part is too long in the end (`pushRow`). */
 export function runTrack(build: Build, part: PartBuild, track: Track): Fault | undefined {
-  let rows = 0;
-  while (!track.ended && part.live > 0 && rows < MOST_ROWS) {
+  while (!track.ended && part.live > 0) {
     const edits = nextEdits(track, part);
     const wrong =
       edits.length > 0 && track.items
@@ -81,7 +80,6 @@ export function runTrack(build: Build, part: PartBuild, track: Track): Fault | u
         : row(build, part, edits, 'shape');
     if (wrong) return wrong;
     settleTrack(track, part);
-    rows += 1;
   }
   return undefined;
 }

@@ -48,10 +48,11 @@ function ribOrMoss(
   run: readonly (Look | undefined)[],
   first: number,
 ): (FabricName | undefined)[] {
+  const widths = rows.slice(first, first + run.length).map(widthOf);
   const pairs = run.slice(1).flatMap((b, i) => {
     const a = run[i];
     if (!a || !b || !('from' in a) || !('from' in b)) return [];
-    return [{ turned: a.from !== b.from, shaped: rows[first + i]?.before !== rows[first + i + 1]?.before }];
+    return [{ turned: a.from !== b.from, shaped: widths[i] !== widths[i + 1] }];
   });
   // what is shaped at its edges may have its columns elsewhere
   const plain = pairs.filter(({ shaped }) => !shaped);
@@ -62,6 +63,9 @@ function ribOrMoss(
   const name = 4 * turned > told.length ? 'moss' : rib;
   return run.map(() => name);
 }
+
+/** As many as are looked at: two that are worked together look as one. */
+const widthOf = ({ steps, before }: MadeRow): number => expandRow(steps, before).length;
 
 /** Stocking stitch, its other side, or ridges: by how each row looks beside the next. */
 function plainFabrics(

@@ -24,7 +24,8 @@ export function targetOf(
   said: Bounded,
 ): Target | undefined {
   const until = withSide(piece, part, said);
-  if ('endRow' in until && until.endRow !== undefined) return toPatternRow(build, piece, part, until);
+  if ('endRow' in until && until.endRow !== undefined)
+    return toPatternRow(build, piece, part, until, until.endRow);
   switch (until.is) {
     case 'rows':
       return { rows: Math.max(0, Math.round(until.n)) };
@@ -115,8 +116,14 @@ function lengthTarget(
 }
 
 /** 'ending with row 4 of pattern': the rows nearest to the length whose last is that row; undefined where its number is not known. */
-function toPatternRow(build: Build, piece: PieceBuild, part: PartBuild, until: Bounded): Target | undefined {
-  const { endRow = 0, ...plain } = until as Extract<Bounded, { is: 'length' | 'open' }>;
+function toPatternRow(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  until: Extract<Bounded, { endRow?: number }>,
+  endRow: number,
+): Target | undefined {
+  const { endRow: _, ...plain } = until;
   const period = part.fabric.is === 'rows' ? part.fabric.rows.length : 0;
   if (endRow < 1 || endRow > period) return undefined;
   const target = targetOf(build, piece, part, plain);
