@@ -10,6 +10,20 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/knit/written/look-figures.ts',
+    line: "return skeleton.slice(0, skeleton.lastIndexOf('#') + 1);",
+    before: '1',
+    after: '2',
+    why: 'behind the figure of rows a space stands in every language',
+  },
+  {
+    file: 'src/knit/garment/buttonholes.ts',
+    line: 'return columns.find((i) => knit(i) && knit(i + hole - 1)) ?? columns.find(knit) ?? 0;',
+    before: '0',
+    after: '1',
+    why: 'a fabric without a knit column has one column only, and every place is like it',
+  },
+  {
     file: 'src/knit/pattern/follow/even.ts',
     line: 'for (let column = 0; column < (fabric.rows[0]?.length ?? 0); column += 1) {',
     before: '<',
@@ -25,7 +39,7 @@ export const equivalents: readonly Equivalent[] = [
   },
   {
     file: 'src/knit/written/stripe-lines.ts',
-    line: 'isLast && one?.colour === before?.colour && (one?.rows ?? 0) < (before?.rows ?? 0) && adjoins(runs, at)',
+    line: 'const isShorter = (runs[at]?.rows ?? 0) < (runs[at - period]?.rows ?? 0);',
     before: '<',
     after: '<=',
     why: 'a last stripe of as many rows goes on, and is asked for before',

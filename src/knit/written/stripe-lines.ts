@@ -56,8 +56,12 @@ export function stretchesOf(rows: readonly (string | undefined)[]): readonly Str
   const found: StripeStretch[] = [];
   for (let i = 0; i < runs.length; ) {
     const { count, turn } = turnFrom(runs, i);
-    const last = runs[i + count - 1];
-    found.push({ first: runs[i]?.first ?? 1, last: last ? last.first + last.rows - 1 : 0, turn });
+    const top = i + count - 1;
+    found.push({
+      first: runs[i]?.first ?? 1,
+      last: (runs[top]?.first ?? 1) + (runs[top]?.rows ?? 1) - 1,
+      turn,
+    });
     i += count;
   }
   return found;
@@ -95,11 +99,9 @@ function goesOn(runs: readonly Run[], at: number, period: number): boolean {
 }
 
 function isCut(runs: readonly Run[], at: number, period: number): boolean {
-  const [one, before] = [runs[at], runs[at - period]];
+  const isShorter = (runs[at]?.rows ?? 0) < (runs[at - period]?.rows ?? 0);
   const isLast = at === runs.length - 1;
-  return (
-    isLast && one?.colour === before?.colour && (one?.rows ?? 0) < (before?.rows ?? 0) && adjoins(runs, at)
-  );
+  return isLast && isShorter && runs[at]?.colour === runs[at - period]?.colour && adjoins(runs, at);
 }
 
 /** No row without a colour of its own lies between. */

@@ -59,6 +59,9 @@ describe('measures', () => {
   it('may be of some sizes only, which say nothing to the others', () => {
     expect(tells(['Chest: 100 (–) cm'], { chest: 1000 }, {})).toBe(true);
     expect(tells(['Chest: – (100) cm'], { chest: 1000 }, {})).toBe(false);
+    // nor does an empty place
+    expect(tells(['Chest: 100 () cm'], { chest: 1000 }, {})).toBe(true);
+    expect(tells(['Chest: 100 () cm'], { chest: 1000 }, { chest: 1000 })).toBe(false);
   });
 
   it('are not told of what nobody knows', () => {
