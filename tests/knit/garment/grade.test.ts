@@ -131,6 +131,26 @@ describe('a design in another size', () => {
     expect(moved('head')).toEqual([]);
   });
 
+  it('has an opening that is as much deeper as its armhole, and a cap’s top as much wider as its arm; none where it had none', () => {
+    const opened = {
+      ...own,
+      neck: { ...own.neck, openingMm: 80 },
+      sleeve: { ...own.sleeve, capTopMm: 70 },
+    };
+    const larger = { ...body, armholeDepth: 1.5 * body.armholeDepth, upperArm: 2 * body.upperArm };
+    expect(resized(opened, larger).neck.openingMm).toBe(120);
+    expect(resized(opened, larger).sleeve.capTopMm).toBe(140);
+    const { openingMm: _, ...neck } = opened.neck;
+    const { capTopMm: __, lengthMm: ___, ...sleeve } = opened.sleeve;
+    const { underarmMm: ____, ...plain } = { ...opened, neck, sleeve };
+    const grown = resized(plain, larger);
+    expect([Object.keys(grown.neck), Object.keys(grown.sleeve)]).toEqual([
+      Object.keys(neck),
+      Object.keys(sleeve),
+    ]);
+    expect(grown).not.toHaveProperty('underarmMm');
+  });
+
   it('takes the yarn that her weighed swatch says', () => {
     const metres = (grams: number) =>
       graded(design, [{ size: 'M', body }], {

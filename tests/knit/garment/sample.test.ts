@@ -106,3 +106,39 @@ it('has the rows that it has always had', () => {
     'Neckband WS = 48 left front neck + 1 point of the V + 48 right front neck + 36 back neck; band 8 rib 1x1 matched 3.25, mitre at 48 in 2-6/2; bind off',
   ]);
 });
+
+it('has swatches in the tension that it is planned in, to a stitch in a hundred, and the label of its yarn', () => {
+  const { swatches = [], yarns, name, credits, licence, notes } = sampleGarment;
+  const per100 = swatches.map((one) => [
+    one.fabric,
+    one.needle,
+    Math.round((100 * one.stitches) / one.widthMm),
+    Math.round((100 * one.rows) / one.heightMm),
+  ]);
+  expect(per100).toEqual([
+    ['stocking', 4, gauge.stitches, gauge.rows],
+    ['rib 2x2', 3.5, 24, 30],
+  ]);
+  // 32 over 152 mm: measured, not reckoned back from the plan
+  expect(swatches.map(({ widthMm, heightMm }) => [widthMm, heightMm])).toEqual([
+    [152, 150],
+    [150, 100],
+  ]);
+  expect(yarns).toEqual([
+    {
+      name: 'Quillmere Double',
+      fibre: 'Corriedale wool',
+      colour: 'wet slate',
+      dyeLot: '4',
+      grams: 50,
+      metres: 120,
+      balls: 13,
+    },
+  ]);
+  expect([name, credits, licence]).toEqual([
+    'Harbour pullover',
+    'Sample garment, numbers of our own',
+    'CC0-1.0',
+  ]);
+  expect(notes).toMatch(/^Sew the right shoulder before the neckband; the left one stays open/);
+});

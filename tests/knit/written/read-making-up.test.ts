@@ -93,6 +93,27 @@ describe('the making up of a pattern in words of others (sentences of our own, i
     expect([...worn.told.seams]).toEqual(['side']);
   });
 
+  it('of each size only what is meant for it', () => {
+    const lines = [
+      'Sizes: S (M, L)',
+      '',
+      'BACK',
+      'Cast on 20 (22, 24) sts.',
+      '',
+      'MAKING UP',
+      'Size S only: Sew side seams. Fold the hem.',
+      'Sizes M and L only: Set in sleeves.',
+      'Sew shoulder seams.',
+    ];
+    const found = (size: number) => {
+      const { told: said, unread } = readMakingUp(readPattern(lines.join('\n'), { size }));
+      return [[...said.seams], unread];
+    };
+    expect(found(0)).toEqual([['side', 'shoulder'], ['Fold the hem']]);
+    expect(found(1)).toEqual([['armhole', 'shoulder'], []]);
+    expect(found(2)).toEqual([['armhole', 'shoulder'], []]);
+  });
+
   it('our own sentence outside of any heading is read, and one of others is not', () => {
     expect([...told('Sew side seams: 60 rows to 62 rows.').told.seams]).toEqual(['side']);
     expect(told('Sew side seams: 60 rows to 62 rows.').told.side).toEqual({ back: 60, front: 62 });
@@ -119,10 +140,11 @@ describe('a read pattern is joined as its text tells', () => {
   });
 
   it('what is not understood is told beside what is sewn', () => {
-    const said = ['FINISHING', 'Fold the hem. Sew side seams. Sew raglan seams.'];
-    const { joints = [], unread } = joinedAsTold(readPattern([...text, ...said].join('\n')));
+    const said = ['FINISHING', 'Fold the hem. Sew side seams. Sew sleeve seams.'];
+    const lines = [...panel('BACK'), ...panel('FRONT'), ...said];
+    const { joints = [], unread } = joinedAsTold(readPattern(lines.join('\n')));
     expect(joints.filter((joint) => joint.kind === 'seam' && joint.of === 'side')).toHaveLength(2);
-    expect(unread).toEqual(['Fold the hem', 'Sew raglan seams']);
+    expect(unread).toEqual(['Fold the hem', 'Sew sleeve seams']);
   });
 
   const sewn = (of: string, lines: readonly string[]) =>

@@ -39,6 +39,25 @@ describe('the rows of a part in their colours', () => {
   });
 });
 
+describe('the row that binds off', () => {
+  const part = (letters: string, boundOffIn?: string) => [
+    { piece: 'Back', parts: [{ name: 'Back', rows: rows(letters), ...(boundOffIn && { boundOffIn }) }] },
+  ];
+  it('is told in the words of either side of the Atlantic, where it has a colour of its own', () => {
+    expect(stripeLines(part('ww', 's'), englishWritten('US'))).toEqual([
+      'Stripes, Back: rows 1 to 2 in w; bind off in s.',
+    ]);
+    expect(stripeLines(part('ww', 's'), englishWritten('UK'))).toEqual([
+      'Stripes, Back: rows 1 to 2 in w; cast off in s.',
+    ]);
+    expect(stripeLines(part('ww'), englishWritten('UK'))).toEqual(['Stripes, Back: rows 1 to 2 in w.']);
+  });
+
+  it('of a part without colours is not told, nor is the part', () => {
+    expect(stripeLines(part('..'), englishWritten('US'))).toEqual([]);
+  });
+});
+
 describe('a line of a part', () => {
   const makes = [
     { piece: 'Back', parts: [{ name: 'Back', rows: rows('wwwwssnnssnn') }] },

@@ -64,6 +64,23 @@ describe('a garment in all sizes', () => {
     expect(textOf(sizes, { units: 'cm' })).toContain('\nGAUGE\nGauge: 20 sts and 28 rows = 10 cm.\n\n');
   });
 
+  it('has a tension in each fabric that was swatched, of which the first says that it was washed', () => {
+    const swatch = { stitches: 20, widthMm: 100, rows: 28, heightMm: 100 };
+    const recipe: Recipe = { ...back(92, 80, 4), gauges: { 'rib 2x2': { stitches: 25, rows: 32 } } };
+    const worked = given(
+      workSize('S', {
+        name: 'Fen vest',
+        pieces: [recipe],
+        swatches: [{ ...swatch, fabric: 'stocking', needle: 4 }],
+      }),
+    );
+    const found = textOf([worked], { units: 'cm' }).split('\nGAUGE\n')[1]?.split('\n\n')[0];
+    expect(found?.split('\n')).toEqual([
+      'Gauge: 20 sts and 28 rows = 10 cm. Measured washed and dry.',
+      'Gauge: 25 sts and 32 rows = 10 cm in k2, p2 rib on 3.5 mm needles.',
+    ]);
+  });
+
   it('has the smallest size first and the others in parentheses', () => {
     expect(text).toContain('Sizes: S (M, L)');
     expect(text).toContain('cast on 92 (100, 108) sts.');
