@@ -2,6 +2,9 @@ import type { FabricName } from '../../../fabric.ts';
 import { expandRow } from '../../../row/expand.ts';
 import type { MadeRow } from './build.ts';
 
+/** What is looked at of a row. */
+export type Looked = Pick<MadeRow, 'steps' | 'before' | 'side' | 'own'>;
+
 /** How a row looks from the right side: all knit, all purl, or by ones or twos in turn from a column on. */
 type Look = { readonly is: 'k' | 'p' } | { readonly is: 'kp' | 'kkpp'; readonly from: number };
 
@@ -16,7 +19,7 @@ const LEAST_RIDGES = 4;
  * The fabrics that rows spelled out are seen to be, row by row: knit and purl stitches that recur are one whether or not
  * the text gives it a name. Undefined where a row is more than that, or is nothing that has a name.
  */
-export function fabricsSeen(rows: readonly MadeRow[]): readonly (FabricName | undefined)[] {
+export function fabricsSeen(rows: readonly Looked[]): readonly (FabricName | undefined)[] {
   const looks = rows.map(lookOf);
   const seen: (FabricName | undefined)[] = rows.map(() => undefined);
   for (const [from, to] of runsOf(looks, ({ is }) => (is.length > 1 ? is : 'plain'))) {
@@ -44,7 +47,7 @@ function* runsOf(
 
 /** Columns that go on upwards are a rib, those that change with every row or two are moss stitch. */
 function ribOrMoss(
-  rows: readonly MadeRow[],
+  rows: readonly Looked[],
   run: readonly (Look | undefined)[],
   first: number,
 ): (FabricName | undefined)[] {
@@ -65,11 +68,11 @@ function ribOrMoss(
 }
 
 /** As many as are looked at: two that are worked together look as one. */
-const widthOf = ({ steps, before }: MadeRow): number => expandRow(steps, before).length;
+const widthOf = ({ steps, before }: Looked): number => expandRow(steps, before).length;
 
 /** Stocking stitch, its other side, or ridges: by how each row looks beside the next. */
 function plainFabrics(
-  rows: readonly MadeRow[],
+  rows: readonly Looked[],
   run: readonly (Look | undefined)[],
   first: number,
 ): (FabricName | undefined)[] {
@@ -98,7 +101,7 @@ function filled<T>(all: readonly (T | undefined)[]): readonly (T | undefined)[] 
   return out;
 }
 
-function lookOf({ steps, before, side, own }: MadeRow): Look | undefined {
+function lookOf({ steps, before, side, own }: Looked): Look | undefined {
   if (own !== undefined) return undefined;
   const works = expandRow(steps, before).map((work) => (work === 'k' || work === 'p' ? work : ' '));
   const seen = works.map((work) => (work === ' ' || side === 'RS' ? work : work === 'k' ? 'p' : 'k'));

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { MadeRow } from '../../../../../src/knit/pattern/follow/build/build.ts';
-import { fabricsSeen } from '../../../../../src/knit/pattern/follow/build/seen-fabric.ts';
+import { fabricsSeen, type Looked } from '../../../../../src/knit/pattern/follow/build/seen-fabric.ts';
 import { shortenWorks } from '../../../../../src/knit/row/shorten.ts';
 import type { Side } from '../../../../../src/knit/row/step.ts';
 import type { StitchName } from '../../../../../src/knit/stitch.ts';
@@ -8,16 +7,15 @@ import type { StitchName } from '../../../../../src/knit/stitch.ts';
 const WORKS: Readonly<Record<string, StitchName>> = { k: 'k', p: 'p', y: 'yo', t: 'k2tog' };
 
 /** A row as it is worked: 'k' and 'p' from its beginning, 'y' a yarn-over, 't' two together; '?' in her own words. */
-function row(text: string, side: Side): MadeRow {
+function row(text: string, side: Side): Looked {
   const works = [...text.replace('?', 'k')].map((letter) => WORKS[letter] ?? 'k');
   const before = works.reduce((sum, work) => sum + (work === 'yo' ? 0 : work === 'k2tog' ? 2 : 1), 0);
   return {
     side,
     steps: shortenWorks(works),
     before,
-    after: works.length,
     ...(text.endsWith('?') ? { own: 'as the chart says' } : {}),
-  } as MadeRow;
+  };
 }
 
 /** Rows from the right side on, one after the other, and what each is seen to be. */
