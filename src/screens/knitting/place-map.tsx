@@ -25,6 +25,7 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
   const piece = garmentInHand.value?.pieces.find(({ id }) => id === now.place.piece);
   const others = useMemo(() => otherMakes(piece, now.place.make), [piece, now.place.make]);
   const worked = make ? workedOf(make, now) : [now.place.rows];
+  const turned = now.part.rows[(looking.value ?? now.place.rows + 1) - 1]?.side === 'WS';
   const read = ({ part, row }: RowPlace) => {
     const there = make?.places[part];
     if (there === undefined || there.id === now.make) lookAtRow(row);
@@ -41,6 +42,7 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
         others={others}
         looked={looking.value === undefined ? undefined : { part: current, row: looking.value }}
         onRead={read}
+        turned={turned}
         over={now.place.rows >= now.place.total && make && <Stripes make={make} now={now} />}
       />
     </section>

@@ -34,47 +34,55 @@ export interface PanelMapProps {
   readonly onRead?: ((place: RowPlace) => void) | undefined;
   /** drawn over the cloth, below the needle; to its measure */
   readonly over?: ComponentChildren;
+  /** the wrong side faces her: where it stands for what lies in her lap it is turned over, by the page's style sheet */
+  readonly turned?: boolean | undefined;
   /** how high it will be shown, CSS px; for the thickness of lines only */
   readonly sizePx?: number | undefined;
 }
 
 /** A piece drawn to scale from its plan, filled up to the place. Needs the catalogues 'ui' and 'craft'. */
 export function PanelMap(props: PanelMapProps) {
-  const { label, parts, worked, current, others = [], looked, onRead, over, sizePx = 320 } = props;
+  const { label, parts, worked, current, others = [], looked, onRead, over, turned, sizePx = 320 } = props;
   const id = useId();
-  const svg = useRef<SVGSVGElement>(null);
+  const drawn = useRef<SVGGElement>(null);
   const shape = useMemo(() => shapeOfPiece(parts), [parts]);
   const view = useMemo(() => viewOf(shape.box, others, sizePx), [shape, others, sizePx]);
   const { pixelMm } = view;
   const bar = scaleBarMm(shape.box.width, speech.value.units);
   const read = (place: RowPlace | undefined) => place && onRead?.(place);
-  const tapped = (event: MouseEvent) => read(placeTapped(event, svg.current, shape));
+  const tapped = (event: MouseEvent) => read(placeTapped(event, drawn.current, shape));
   return (
     <figure class="map">
       <MapFrame label={label} parts={parts} at={looked ?? placeNow(parts, worked, current)} onRead={onRead}>
-        <svg ref={svg} class="map-svg" viewBox={view.viewBox} aria-hidden="true" onClick={tapped}>
+        <svg class="map-svg" viewBox={view.viewBox} aria-hidden="true" onClick={tapped}>
           <OtherMakes others={others} view={view} />
-          {parts.map((part, i) => (
-            <PartDrawing
-              key={part.name}
-              part={part}
-              shape={shape.parts[i] as PieceShape['parts'][number]}
-              worked={worked[i] ?? 0}
-              id={`${id}-${i}`}
-              pixelMm={pixelMm}
-            />
-          ))}
-          {over}
-          {looked && <LookedRow shape={shape} place={looked} pixelMm={pixelMm} />}
-          {current !== undefined && (
-            <Place
-              shape={shape}
-              of={parts[current]}
-              part={current}
-              worked={worked[current] ?? 0}
-              pixelMm={pixelMm}
-            />
-          )}
+          <g
+            ref={drawn}
+            class={turned ? 'map-turned' : undefined}
+            style={{ '--width': `${2 * shape.box.x + shape.box.width}px` }}
+          >
+            {parts.map((part, i) => (
+              <PartDrawing
+                key={part.name}
+                part={part}
+                shape={shape.parts[i] as PieceShape['parts'][number]}
+                worked={worked[i] ?? 0}
+                id={`${id}-${i}`}
+                pixelMm={pixelMm}
+              />
+            ))}
+            {over}
+            {looked && <LookedRow shape={shape} place={looked} pixelMm={pixelMm} />}
+            {current !== undefined && (
+              <Place
+                shape={shape}
+                of={parts[current]}
+                part={current}
+                worked={worked[current] ?? 0}
+                pixelMm={pixelMm}
+              />
+            )}
+          </g>
           <path
             class="map-scale"
             d={`M${view.box.x} ${view.scaleY - 4 * pixelMm}v${4 * pixelMm}h${bar}v${-4 * pixelMm}`}
@@ -161,8 +169,8 @@ function placeNow(parts: readonly PlannedPart[], worked: readonly number[], curr
   return { part: current, row: Math.min(rows, (worked[current] ?? 0) + 1) };
 }
 
-function placeTapped(event: MouseEvent, svg: SVGSVGElement | null, shape: PieceShape): RowPlace | undefined {
-  const toMm = svg?.getScreenCTM()?.inverse();
+function placeTapped(event: MouseEvent, drawn: SVGGElement | null, shape: PieceShape): RowPlace | undefined {
+  const toMm = drawn?.getScreenCTM()?.inverse();
   if (!toMm) return undefined;
   const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(toMm);
   return rowAt(shape, at.x, at.y);
