@@ -158,6 +158,19 @@ describe('in a language that is written from right to left, with long words', ()
     }
   });
 
+  it('the finder’s left end stands left of its right end', async () => {
+    const { page } = phone;
+    const usual = page.viewportSize() ?? { width: 390, height: 844 };
+    // where both have room on one line
+    await page.setViewportSize({ width: 1180, height: 820 });
+    await come(page, ['#/k/sample/back/0/1/find', 'input[value="left"]']);
+    const [left, right] = await Promise.all(
+      ['left', 'right'].map((end) => page.locator(`label:has(input[value="${end}"])`).boundingBox()),
+    );
+    await page.setViewportSize(usual);
+    expect(left?.x).toBeLessThan(right?.x ?? 0);
+  });
+
   it('the pad lies in the corner of the hand that is chosen', async () => {
     const { page } = phone;
     for (const hand of ['left', 'right'] as const) {

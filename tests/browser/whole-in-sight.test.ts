@@ -137,6 +137,38 @@ describe('a locked row', () => {
   });
 });
 
+describe('a row that is only read', () => {
+  it('is said to be so above its words, in the largest letters too', async () => {
+    await toRow(119);
+    await knitter().open('#/k/sample/back/0/1?row=40');
+    await page().getByText('You are reading row 40').waitFor();
+    const found: string[] = [];
+    for (const at of [plain, small, onItsSide])
+      for (const text of [100, 130, 150, 175, 200]) {
+        await look({ ...at, name: `${at.name} at ${text} %`, text });
+        const [said] = await boxes('.knitting-row span');
+        const [card] = await boxes('.row-work');
+        const isSaid = said && said.top >= 0 && said.bottom <= (card?.top ?? 0) && said.right <= at.width;
+        if (!isSaid) found.push(`${at.name} at ${text} %: ${JSON.stringify(said)} above ${card?.top}`);
+      }
+    await wear(page(), settings(), plain);
+    await page().getByRole('button', { name: 'Back to row 119' }).tap();
+    await knitter().pad.waitFor();
+    expect(found).toEqual([]);
+  });
+});
+
+describe('other stripes from here', () => {
+  it('are seen in their preview, of one colour too', async () => {
+    await toRow(60);
+    await come('count rework', 'stripes from here');
+    const tones = await page()
+      .locator('.stripes path')
+      .evaluateAll((all) => all.map((it) => Number(it.getAttribute('fill-opacity'))));
+    expect(Math.max(...tones)).toBeGreaterThan(0.3);
+  });
+});
+
 describe('the end of a part', () => {
   it('says in words what its keys at the foot do, and keeps its own words in its frame', async () => {
     await come('end of a part');
@@ -234,6 +266,36 @@ describe('the row in hand on the workbasket', () => {
 });
 
 describe('on a tablet, beside the row', () => {
+  it('the drawing of the piece lies as it lies in her lap: turned over on wrong-side rows, and what is touched is the same row', async () => {
+    const ends = async () => {
+      const [[knob], [yarn], [cloth]] = await Promise.all([
+        boxes('.place-map .needle circle'),
+        boxes('.place-map .needle-yarn'),
+        boxes('.place-map .map-svg'),
+      ]);
+      return { knob, yarn, cloth };
+    };
+    for (const row of [118, 119]) {
+      await toRow(row);
+      await look(tablet);
+      const { knob, yarn, cloth } = await ends();
+      // the yarn at the right, where a row begins
+      expect(knob?.left ?? 9999, `row ${row}`).toBeLessThan(yarn?.left ?? 0);
+      expect(knob?.left ?? 0, `row ${row}`).toBeGreaterThanOrEqual((cloth?.left ?? 0) - 1);
+      expect(yarn?.right ?? 9999, `row ${row}`).toBeLessThanOrEqual((cloth?.right ?? 0) + 1);
+    }
+    await toRow(118);
+    await look(tablet);
+    const { cloth, knob } = await ends();
+    if (!cloth || !knob) throw new Error('no drawing is there');
+    await page().touchscreen.tap((cloth.left + cloth.right) / 2, knob.top + 100);
+    await page()
+      .getByText(/^You are reading row\s\d+/)
+      .waitFor();
+    await page().getByRole('button', { name: 'Back to row 118' }).tap();
+    await knitter().pad.waitFor();
+  });
+
   it('the drawing of the piece is whole above the foot, from the needle of its first row to its scale', async () => {
     for (const row of [2, 119, 190]) {
       await toRow(row);

@@ -81,8 +81,8 @@ export function FindPage({ now, entries }: CountPageProps) {
       <Choice
         label={say('count.seeYarn')}
         value={seen.yarn}
+        asItLies
         options={[
-          // as they lie before her
           { value: 'left', label: say('count.yarnLeft') },
           { value: 'right', label: say('count.yarnRight') },
           { value: '', label: say('count.dontKnow') },

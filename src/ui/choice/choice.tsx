@@ -21,12 +21,14 @@ export interface ChoiceProps<T extends string> {
   readonly options: readonly ChoiceOption<T>[];
   /** one under the other, for long labels or hints */
   readonly stacked?: boolean | undefined;
+  /** what is left stands left, whichever way is read */
+  readonly asItLies?: boolean | undefined;
   readonly onChange: (value: T) => void;
 }
 
 /** Up to five options that stand open; radio buttons underneath, so that keys and readers know them. */
 export function Choice<T extends string>(props: ChoiceProps<T>) {
-  const { label, labelHidden, hint, value, options, stacked, onChange } = props;
+  const { label, labelHidden, hint, value, options, stacked, asItLies, onChange } = props;
   const id = useId();
   return (
     <fieldset class="choice" aria-describedby={hint ? `${id}-hint` : undefined}>
@@ -36,7 +38,7 @@ export function Choice<T extends string>(props: ChoiceProps<T>) {
           {hint}
         </p>
       )}
-      <div class={stacked ? 'choice-stack' : 'choice-row'}>
+      <div class={stacked ? 'choice-stack' : `choice-row${asItLies ? ' choice-as-it-lies' : ''}`}>
         {options.map((option) => (
           <label class="choice-option" key={option.value}>
             <input
