@@ -11,6 +11,13 @@ export interface Equivalent {
 export const equivalents: readonly Equivalent[] = [
   {
     file: 'src/knit/written/look-figures.ts',
+    line: "const wanted = figuresOf(line, 1, words.list)[0]?.join() ?? '';",
+    before: '1',
+    after: '2',
+    why: 'the line of one size alone has no list of figures',
+  },
+  {
+    file: 'src/knit/written/look-figures.ts',
     line: "return skeleton.slice(0, skeleton.lastIndexOf('#') + 1);",
     before: '1',
     after: '2',
@@ -53,13 +60,6 @@ export const equivalents: readonly Equivalent[] = [
   },
   {
     file: 'src/knit/written/look-through.ts',
-    line: "licence: ({ tells, words }) => tells('licence', words.facts.licence('')),",
-    before: "''",
-    after: "'title'",
-    why: 'of the line only what stands before its colon is looked for',
-  },
-  {
-    file: 'src/knit/written/look-through.ts',
     line: "const row = work.row(1, 'RS', '').replace(/1.*/, '');",
     before: "''",
     after: "'title'",
@@ -68,13 +68,6 @@ export const equivalents: readonly Equivalent[] = [
   {
     file: 'src/knit/written/look-through.ts',
     line: "const sides = (['RS', 'WS'] as const).map((side) => work.row(1, side, '').replace(/.*1/, ''));",
-    before: "''",
-    after: "'title'",
-    why: 'of the line only what stands before its colon is looked for',
-  },
-  {
-    file: 'src/knit/written/look-through.ts',
-    line: "tells('finished', facts.measure(facts.measures[name], '')),",
     before: "''",
     after: "'title'",
     why: 'of the line only what stands before its colon is looked for',

@@ -36,8 +36,8 @@ interface Looked {
   readonly words: WrittenWords;
   /** lines of the text, by the heading above them */
   readonly under: (heading: Heading) => readonly string[];
-  /** the same below which a line begins as this one does, up to its colon */
-  readonly tells: (heading: Heading, line: string) => boolean;
+  /** one of them begins so */
+  readonly tells: (heading: Heading, beginning: string) => boolean;
   readonly lines: readonly string[];
 }
 
@@ -57,10 +57,8 @@ export function toMend(text: string, sizes: readonly WorkedSize[], words: Writte
   const only = new RegExp(
     `^${words.list.only(['#']).replace('#', '.*')}|^${words.list.only(['#', '#']).replace(/#.*#/, '.*')}`,
   );
-  const tells = (heading: Heading, line: string) => {
-    const beginning = line.slice(0, line.indexOf(':'));
-    return under(heading).some((one) => one.replace(only, '').startsWith(beginning));
-  };
+  const tells = (heading: Heading, beginning: string) =>
+    under(heading).some((one) => one.replace(only, '').startsWith(beginning));
   const looked: Looked = { sizes, words, under, tells, lines: blocks.flat() };
   return points.filter((point) => !meets[point](looked));
 }

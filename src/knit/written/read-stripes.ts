@@ -44,7 +44,7 @@ function stretchesIn(said: string): readonly Pick<ToldStripes, 'row' | 'stripes'
     return words === undefined ? [] : [{ row: Number(first), last: Number(last), stripes: turnIn(words) }];
   });
   return all.flatMap(({ row, last, stripes }, i) => {
-    const next = all[i + 1]?.row ?? last + 1;
+    const next = all[i + 1]?.row ?? 0;
     return [{ row, stripes }, ...(next > last + 1 ? [{ row: last + 1, stripes: [] }] : [])];
   });
 }
