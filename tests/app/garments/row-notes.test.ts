@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isSafeAddress, notesMoved } from '../../../src/app/garments/row-notes.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { garmentToLink, linkToGarment } from '../../../src/store/share/link.ts';
 
 const piece = sampleGarment.pieces[0];
@@ -57,6 +58,20 @@ describe('a note at a row', () => {
     expect(notesMoved([note], sampleGarment.pieces, longer)).toEqual([
       { ...note, piece: `${piece.name}!`, part: `${part}!`, row: 20 },
     ]);
+    // the row nearest to it, and the first one at the least
+    const ofRows = (rows: number): Recipe => ({
+      ...piece,
+      parts: piece.parts.map((own) => ({
+        ...own,
+        sections: own.sections.map((section, i) => ({ ...section, rows: i === 0 ? rows : 0 })),
+      })),
+    });
+    const moved = (row: number, from: number, to: number) =>
+      notesMoved([{ ...note, row }], [ofRows(from)], [ofRows(to)])[0]?.row;
+    expect([moved(10, 100, 150), moved(5, 100, 30), moved(4, 100, 30), moved(1, 100, 30)]).toEqual([
+      15, 2, 1, 1,
+    ]);
+    expect(moved(1, 1, 4)).toBe(4);
     expect(notesMoved([{ ...note, part: 'none' }], sampleGarment.pieces, longer)).toEqual([]);
     expect(notesMoved([{ ...note, row: 1 }], sampleGarment.pieces, sampleGarment.pieces)[0]?.row).toBe(1);
   });
