@@ -80,6 +80,26 @@ describe.each(garments)('the table of sizes of a $name', ({ design }) => {
   });
 });
 
+it('the rows of a piece are those of its body and of the longer side above it, the bind-off not counted', () => {
+  const part = (rows: number, end: PlannedPart['end'], before = 20) =>
+    ({
+      name: 'any',
+      start: 20,
+      left: 16,
+      end,
+      rows: Array.from({ length: rows }, () => ({ before, after: 20, shaping: [] })),
+    }) as unknown as PlannedPart;
+  const told = (...parts: readonly PlannedPart[]) =>
+    gradedPiece({ name: 'Front', makes: 1, parts: [] }, parts);
+  expect(told(part(10, 'split'), part(7, 'bind off'), part(5, 'bind off')).rows).toBe(16);
+  expect(told(part(10, 'split'), part(5, 'bind off'), part(7, 'bind off')).rows).toBe(16);
+  expect([told(part(10, 'bind off')).rows, told(part(10, 'hold')).rows]).toEqual([9, 10]);
+  // what is on the needle before it is bound off, or rests
+  expect(
+    told(part(10, 'bind off', 18), part(3, 'hold'), part(0, 'bind off')).ends.map(({ stitches }) => stitches),
+  ).toEqual([18, 16, 20]);
+});
+
 describe('a design in another size', () => {
   const design = startingDesign(
     { kind: 'pullover', armhole: 'set-in', neck: 'round', fit: 'close' },

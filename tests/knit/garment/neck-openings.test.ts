@@ -249,6 +249,15 @@ it('an opening of the back that is lower than a row is none: its neckband is pic
   expect(design('back').joints).toEqual(design('none').joints);
 });
 
+it('an opening of a raglan that is lower than a row is none either', () => {
+  const design = (opening: NeckOpening) => {
+    const asked = opened(opening, { armhole: 'raglan' });
+    return madeUp({ ...asked, neck: { ...asked.neck, openingMm: 2 } });
+  };
+  expect(design('raglan seam').said).toEqual(design('none').said);
+  expect(design('raglan seam').joints).toEqual(design('none').joints);
+});
+
 it('each opening opens, and none does not', () => {
   expect(neckOpenings.filter((name) => !opensMore(name))).toEqual(['none']);
 });

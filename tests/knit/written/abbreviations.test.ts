@@ -31,3 +31,19 @@ it('what stands in several lines is explained once, with its meaning', () => {
     'k2tog = knit 2 stitches together',
   ]);
 });
+
+it('a word ends where its line does', () => {
+  expect(names('knit one k', 'st left')).toEqual(['k', 'st']);
+  expect(names('k', 'k')).toEqual(['k']);
+});
+
+/* Whose names they are: tests/outside/abbreviations.test.ts. */
+it('the list has these, each once and in the order of the alphabet, and explains each where it stands', () => {
+  const all = englishWritten('US').abbreviations.map(([name]) => name);
+  expect(all.join(' ')).toBe(
+    'ds foll k k2tog k3tog kfb m1 m1l m1p m1r mm p p2tog p3tog rem rep RS s2kp s2pp sk2p sl ssk ssp sssp st sts tbl WS yo',
+  );
+  expect(new Set(all).size).toBe(all.length);
+  const written = (name: string) => (name === 'rep' ? 'Rep' : name);
+  for (const name of all) expect(names(`on ${written(name)}, to end`), name).toEqual([name]);
+});

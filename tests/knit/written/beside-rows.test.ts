@@ -112,6 +112,13 @@ describe('button holes in a rib', () => {
       'Row 2 (WS): bind off 2 sts, k2, p2, k2, p2, k2, p2, k2, p2, k2, p2. (20 sts)',
     ],
     [
+      'a hole behind its first stitch',
+      rib,
+      'p1, bo 2, k1, p2, k2, p2, k2, p2, k2, p2, k2, p2',
+      'by -2',
+      'Row 2 (WS): rib 1, bind off 2 sts, rib to end. (20 sts)',
+    ],
+    [
       'a hole at the end',
       rib,
       'p2, k2, p2, k2, p2, k2, p2, k2, p2, k2, bo 2',
