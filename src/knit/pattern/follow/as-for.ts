@@ -1,14 +1,14 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { AsFarAs, From, Place } from '../say/how-far.ts';
 import type { Said, Statement } from '../say/statement.ts';
-import type { Build, Mark, PartBuild, PieceBuild, Resting } from './build/build.ts';
+import type { Build, Mark, PartBuild, PieceBuild } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { type Copying, copyRows } from './build/copy-rows.ts';
-import { resolveGap } from './build/gap.ts';
-import { isDone, isHalf, markOf, newPart, setMark, takeUp } from './build/part.ts';
+import { isDone, isHalf, markOf, newPart, setMark } from './build/part.ts';
 import { pieceNamed } from './build/target.ts';
 import { workUntil } from './build/work-until.ts';
 import { layHoles } from './buttonholes.ts';
+import { finishLike } from './finish-like.ts';
 
 type AsFor = Extract<Statement, { is: 'as for' }>;
 
@@ -205,49 +205,6 @@ function copyMarks(other: PieceBuild, piece: PieceBuild, part: PartBuild, end: n
     if (mark.part === other.parts[0] && mark.rows <= end && !piece.marks.has(name))
       piece.marks.set(name, { part, rows: mark.rows, height: mark.height });
   }
-}
-
-/** The whole piece was meant: its sides are worked like the other's. */
-function finishLike(
-  build: Build,
-  piece: PieceBuild,
-  other: PieceBuild,
-  source: PartBuild,
-  part: PartBuild,
-  how: Copying,
-): Fault | undefined {
-  if (source.end === 'split' && part.gap) {
-    const now = resolveGap(build, piece, part);
-    const children = other.parts.filter((one) => one.parent === source);
-    for (const child of children) {
-      const wrong = copyChild(build, piece, child, now.parent === part ? part : now, how);
-      if (wrong) return wrong;
-    }
-    return undefined;
-  }
-  if (part.end === undefined && source.end !== undefined && source.end !== 'split') part.end = source.end;
-  return undefined;
-}
-
-function copyChild(
-  build: Build,
-  piece: PieceBuild,
-  child: PartBuild,
-  parent: PartBuild,
-  how: Copying,
-): Fault | undefined {
-  const edge = 'edge' in child.from ? child.from.edge : 'right';
-  const wanted = how.mirrored && edge !== 'middle' ? (edge === 'right' ? 'left' : 'right') : edge;
-  const started = piece.parts.find(
-    (one) => one.parent === parent && one.rows.length === 0 && 'edge' in one.from && one.from.edge === wanted,
-  );
-  const resting = piece.resting.find((one: Resting) => one.parent === parent && one.edge === wanted);
-  const part = started ?? (resting ? takeUp(build, piece, resting, child.firstSide) : undefined);
-  if (part === undefined) return undefined;
-  build.part = part;
-  const wrong = copyRows(build, piece, child, part, 0, child.rows.length, how);
-  if (!wrong && part.end === undefined && child.end !== undefined) part.end = child.end;
-  return wrong;
 }
 
 /** 'shape armhole as for back': the rows from that place to where its shaping ends. */

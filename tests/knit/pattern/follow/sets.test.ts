@@ -146,13 +146,15 @@ Bind off.
 RIGHT FRONT
   > heading
 Work as for left front.
-  > →20 Right front/body 1 RS knit · WS purl
+  > →0 Right front/body 1 RS knit · WS purl · Right front/right side 1 RS k10 · WS dec, purl to end (9) · RS k7, dec (8) · WS purl · RS knit · WS bind off all sts in pattern (0) · Right front/left side 1 WS purl · RS dec, knit to end (9) · WS p7, dec (8) · RS knit · WS purl · RS bind off all sts in pattern (0)
   > = Left front, left front, 1 to make, lines 3 4 5 6 7
   > =   body from {castOn 20}, RS: 2 stocking 4 mm; split
   > =   right side from {part body, stitches 10, edge right}, RS: 5 stocking 4 mm; bind off
   > =   left side from {part body, stitches 10, edge left}, WS: 5 stocking 4 mm; bind off
   > = Right front, right front, 1 to make, lines 9
-  > =   body from {castOn 20}, RS: 2 stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm; split
+  > =   right side from {part body, stitches 10, edge right}, RS: 5 stocking 4 mm; bind off
+  > =   left side from {part body, stitches 10, edge left}, WS: 5 stocking 4 mm; bind off
 
 ### a second band, measured from where it was picked up {"gauge": {"stitches": 20, "rows": 28}}
 BACK
