@@ -38,7 +38,13 @@ export const readCastOn = (c: Cursor): Statement | undefined =>
         if (sees(c, 'back', 'front', 'sleeve', 'border', 'body', 'lower', 'hem', 'rib')) c.at += 1;
         takes(c, 'edge', 'loosely');
         takeMethod(c);
-        if (!more && !seesPhrase(c, 'at|over') && !worksAcross(c)) return { is: 'cast on', stitches: n };
+        if (
+          !more &&
+          !seesPhrase(c, 'at|over') &&
+          !seesPhrase(c, 'beg of? the? next|each|every') &&
+          !worksAcross(c)
+        )
+          return { is: 'cast on', stitches: n };
       }
     }
   });

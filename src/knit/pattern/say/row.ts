@@ -36,11 +36,17 @@ export function readBareRow(c: Cursor, at: number, add: Add): Fault | undefined 
   const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
   const read = readRow(row);
   if (!read.ok) return read.faults[0];
-  const told = namesColours(c.tokens, at, row.end) ? ({ told: 'within' } as const) : {};
+  const told = keepsWords(c, at, row.end, read.value) ? ({ told: 'within' } as const) : {};
   takeAll(c);
   add({ is: 'row', items: read.value, ...told }, at, stated?.stitches);
   return undefined;
 }
+
+/** A row that names its yarns, or a panel that is told elsewhere, is shown with its words. */
+const keepsWords = (c: Cursor, at: number, end: number, items: readonly Item[]): boolean =>
+  namesColours(c.tokens, at, end) || items.some(isPanel);
+
+const isPanel = (item: Item): boolean => item.is === 'stitches' && item.panel === true;
 
 /** What stands after a label: a row, or 'as row 2', 'rep rows 1–4' (rows counted from the label's own). */
 export function readLabelled(
@@ -142,7 +148,7 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   if (read.ok) {
     takeAll(c);
     const isRow = read.value.is === 'row';
-    const told = isRow && namesColours(c.tokens, start, row.end) ? { told: 'within' } : {};
+    const told = isRow && keepsWords(c, start, row.end, read.value.items) ? { told: 'within' } : {};
     const all = isRow && saysAll(c.tokens, start) ? { all: true } : {};
     add({ ...read.value, ...told, ...all } as Statement, at, stated?.stitches);
     return undefined;

@@ -115,7 +115,8 @@ const table = {
   changed: 'dec decs decreased inc incs increased',
   'after a stated count':
     'rem remain remains remaining left right front on needle needles now total in all altogether the each side for at end of row ' +
-    'inc incs increased dec decs decreased have are is should be , made',
+    'inc incs increased dec decs decreased have are is should be , made ' +
+    'this when been completed worked increases decreases',
   'before a stated count':
     'so now leaving making total of have has are is should be will you there giving to in all a = and thus then leaves ' +
     'makes gives still must',

@@ -10,7 +10,7 @@ import { readMarker } from './marker.ts';
 import { readPickUp } from './pick-up.ts';
 import { counted, type ReadItem, readPlain } from './plain.ts';
 import { readMovedSlip, readSlip } from './slip.ts';
-import { readWork } from './work.ts';
+import { readPanel, readWork } from './work.ts';
 
 /** Abbreviations that stand for one stitch and nothing else; letters and numbers parted by blanks. */
 const NAMES: readonly (readonly [string, StitchName])[] = [
@@ -113,5 +113,5 @@ function readWord(c: Cursor): ReadItem | undefined {
     const item = attempt(c, () => read(c));
     if (item) return item;
   }
-  return readOver(c);
+  return readOver(c) ?? readPanel(c);
 }

@@ -4,19 +4,20 @@ import { readCount, readGoal, takeSts } from './goal.ts';
 import type { FabricInRow } from './notation.ts';
 import { counted, type ReadItem } from './plain.ts';
 
-/** 'work row 1 of cable panel over next 12 sts', 'work cable pattern across 12 sts'. */
-const readPanel = (c: Cursor): ReadItem | undefined =>
+/** 'work row 1 of cable panel over next 12 sts', 'cable pattern on 12 sts': without 'work' it is called a pattern. */
+export const readPanel = (c: Cursor): ReadItem | undefined =>
   attempt(c, () => {
-    if (takes(c, 'work', 'working')) {
-      for (let far = 0; far < 9 && peek(c)?.kind !== 'mark' && peek(c) !== undefined; far += 1) {
-        if (far > 0 && takes(c, 'over', 'across')) {
-          const n = readCount(c);
-          if (n !== undefined && takeSts(c))
-            return { item: { is: 'stitches', work: 'patt', times: n, panel: true } };
-          break;
-        }
-        c.at += 1;
+    let panel = takes(c, 'work', 'working');
+    for (let far = 0; far < 9 && peek(c)?.kind !== 'mark' && peek(c) !== undefined; far += 1) {
+      if (far > 0 && panel && takes(c, 'over', 'across', 'on')) {
+        const n = readCount(c);
+        if (n !== undefined && takeSts(c))
+          return { item: { is: 'stitches', work: 'patt', times: n, panel: true } };
+        break;
       }
+      if (isWord(peek(c), 'multiple')) break;
+      panel ||= far > 0 && isWord(peek(c), 'patt', 'panel', 'chart');
+      c.at += 1;
     }
   });
 

@@ -48,7 +48,7 @@ export function makeWrittenRow(
   const appear =
     items.some((item) => item.is === 'stitches to' && item.appear) ||
     (ribbed && isRib(spellAsItLooks(part, side)));
-  const panel = items.some((item) => item.is === 'stitches' && item.panel) || (ribbed && !appear);
+  const panel = items.some(isPanel) || (ribbed && !appear);
   // what the panel's stitches are is said elsewhere; the row asks for them by name
   let steps = panel
     ? [...settled.value.steps]
@@ -64,12 +64,21 @@ export function makeWrittenRow(
   const words = own === undefined ? {} : { own };
   const wrong = pushRow(build, part, steps, { kind, items, advance: usesPattern, ...words });
   if (wrong) return wrong;
-  if (panel) part.fabric = { is: 'patt', label: 'pattern' };
   part.unworked = behindTurn(steps, before);
   part.markers =
     side === 'RS' ? settled.value.markers : settled.value.markers.map((m) => part.live - m).reverse();
-  return undefined;
+  return panel ? goesOnIn(build, part, items) : undefined;
 }
+
+/** Behind a panel nobody knows the fabric; of which it is one the text has to say. */
+function goesOnIn(build: Build, part: PartBuild, items: readonly Item[]): Fault | undefined {
+  if (part.fabric.is === 'patt') return undefined;
+  const known = build.patterns.size > 0 || !items.some(isPanel);
+  part.fabric = { is: 'patt', label: 'pattern', ...(known ? {} : { line: build.line }) };
+  return known ? undefined : fault('fabric not known', { name: 'pattern' });
+}
+
+const isPanel = (item: Item): boolean => item.is === 'stitches' && item.panel === true;
 
 /** Stitches left unworked where the row of this side before was turned. */
 function leftAtTurn({ rows }: PartBuild): { behindTurn?: number } {
