@@ -58,7 +58,7 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
       'for|in patt',
       'inclusive|incl',
     );
-    takeAnyPhrase(c, 'for|throughout the? whole|entire? piece|work', 'throughout');
+    takeAnyPhrase(c, 'for|throughout the? whole|entire? piece|work|garment|sweater', 'throughout');
     attempt(c, () => takes(c, 'for') && readFabric(c)?.is === 'rib' && c.at >= c.end);
     takes(c, 'alternately');
     skipKept(c);
@@ -140,6 +140,7 @@ const readNumbered = (c: Cursor): Which | undefined =>
       for (let n: number | undefined = to; n !== undefined; ) {
         to = n;
         n = attempt(c, () => (takes(c, ',', 'and') ? takeRowNumber(c) : undefined));
+        if (n !== undefined) takes(c, 'st', 'nd', 'rd', 'th', 'd');
       }
       const after = takePhrase(c, 'row|rows');
       if ((rowsFirst || early || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to))

@@ -119,7 +119,7 @@ const readAcross = (c: Cursor): Goal | undefined =>
 
 function acrossTail(c: Cursor): Goal {
   takeAnyPhrase(c, 'across', 'to end');
-  takeAnyPhrase(c, 'the|this? row|rnd', 'needle', 'all? the|rem? sts', 'to end');
+  takeAnyPhrase(c, 'the|this? entire|whole? row|rnd', 'needle', 'all? the|rem? sts', 'to end');
   takePhrase(c, 'of the? row');
   takeAnyPhrase(c, 'to end', 'on needle|holder');
   return END;

@@ -53,7 +53,7 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
       const sts = takeSts(c);
       const styled = skipEstablished(c);
       const bare = isWord(c.tokens[start], 'patt', 'rib', 'work');
-      if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|inch|in'))
+      if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|inch|in|back'))
         return { item: { is: 'stitches', work: 'patt', times: n, ...rib, ...named() } };
     } else if (c.at - start >= 2 || c.tokens[start]?.text === 'patt') {
       return { item: allOf('patt') };

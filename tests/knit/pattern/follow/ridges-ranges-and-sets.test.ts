@@ -86,7 +86,7 @@ Next row: * rib 4, inc in next st. Rep. from * to last 4 sts, rib 4.
 Next row: k to end. (20 sts decreased)
   > 22 Back/body 5 RS knit
   > = Back, back, 1 to make, lines 3 4 5 6 7
-  > =   body from {castOn 20}, RS: 2 stocking 4 mm; 2 pattern in stocking 4 mm; 1 pattern in stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm; 3 pattern in stocking 4 mm; hold
 
 ### a stitch that is slipped with its yarn said before
 BACK

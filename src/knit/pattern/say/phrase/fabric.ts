@@ -52,7 +52,7 @@ function readKnown(c: Cursor): FabricSaid | undefined {
     takeAnyPhrase(
       c,
       'k 1 row ,? and? p 1 row alternately?',
-      '1 row k ,? and? 1 row p',
+      '(? 1 row k ,? and? 1 row p',
       'alt|alternating k and p rows',
     )
   )
