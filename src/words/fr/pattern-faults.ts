@@ -48,7 +48,7 @@ export const words = {
   'longer already':
     'Les rangs d’avant font la pièce plus longue de {overMm} que les {wantedMm} demandés ici. Vérifiez l’échantillon et les rangs.',
   'fabric not known':
-    'Comment se tricote « {name} » n’est pas dit avant cette ligne. Écrivez ses rangs avant, ou nommez un point qui y est.',
+    'Comment se tricote « {name} » n’est pas dit avant cette ligne. Écrivez ses rangs avant, ou nommez un point qui y est.',
   'not a multiple':
     '{stitches} mailles ne sont pas un multiple de {ofStitches} plus {plusStitches}, que demande {name}. Vérifiez le compte avant.',
   'pattern row does not come out':

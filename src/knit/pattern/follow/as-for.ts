@@ -222,12 +222,15 @@ function copyPlace(
   }
   const first = mark.rows - mark.part.baseRows;
   setMark(piece, place, part);
+  const { fabric } = part;
   const oneSide = part.parent !== undefined && mark.part.parent === undefined && !isHalf(other);
   const turned = mark.part.neck !== undefined && part.neck !== undefined && mark.part.neck !== part.neck;
   const wrong = copyRows(build, piece, mark.part, part, first, endOfPlace(mark, first, other, place), {
     half: how.half || oneSide,
     mirrored: how.mirrored || turned,
   });
+  // what nobody knew before it nobody knows behind it
+  if (fabric.is === 'patt') part.fabric = fabric;
   if (!wrong && part.live === 0) part.end = 'bind off';
   return wrong;
 }

@@ -42,7 +42,6 @@ export function runFlow(
     one.is === 'own words' ? one.castsOn : BEGINS.has(one.said.statement.is),
   );
   let line: number | undefined;
-  let castOnUnread = false;
   for (let i = 0; i < flow.length; i += 1) {
     const one = flow[i] as Flow;
     const note = notes[one.line] as LineNotes;
@@ -59,17 +58,17 @@ export function runFlow(
     else if (one.is === 'own words') {
       workOwnWords(build, one, note);
       // 'Cable panel (35 sts)' names the rows below it
-      castOnUnread ||= one.castsOn && (build.part === undefined || isDone(build.part));
+      build.castOnUnread ||= one.castsOn && (build.part === undefined || isDone(build.part));
       const isName = one.short && one.title !== undefined && !one.bids && !one.asks;
       if (!begins && !isName && one.stated !== undefined && note.faults.length === 0)
         note.faults.push(one.fault);
     } else if (!used.has(i)) {
       if (one.said.statement.is === 'gauge' && gaugeGiven) note.kind = note.kind ?? 'talk';
       else workSaid(build, flow, i, used, one, note);
-      castOnUnread &&= build.part === undefined || isDone(build.part);
+      build.castOnUnread &&= build.part === undefined || isDone(build.part);
       if (!begins) tellNothingOn(one, note);
       // its rows are those of a piece whose cast-on nobody understood
-      else if (castOnUnread && one.said.statement.is === 'row' && note.faults.length === 0)
+      else if (build.castOnUnread && one.said.statement.is === 'row' && note.faults.length === 0)
         tellNothing(one, note);
     }
     noteUnread(build, one, note, had);

@@ -4,6 +4,7 @@ import { doAsFor } from './as-for.ts';
 import { doBindOff } from './bind-off.ts';
 import { doBorders } from './borders.ts';
 import type { Build, PartBuild, PieceBuild } from './build/build.ts';
+import { endDiffers } from './build/end-differs.ts';
 import { resolveGap } from './build/gap.ts';
 import { isDone } from './build/part.ts';
 import { pieceInHand, startPending } from './build/piece-in-hand.ts';
@@ -79,6 +80,9 @@ export function doOnNeedle(
   const { part } = build;
   if (part === undefined || isDone(part)) {
     if (statement.is === 'repeat rows') return listDiffers(build, statement.last);
+    // 'work other side to correspond, ending with a p row'
+    if (statement.is === 'ending' && part && build.recent.at(-1)?.statement.is === 'other side')
+      return endDiffers(piece, part, statement);
     if (statement.is === 'ending' || (statement.is === 'even' && statement.until === undefined))
       return undefined;
     if (statement.is === 'hold' && (part?.end !== undefined || piece.resting.length > 0))

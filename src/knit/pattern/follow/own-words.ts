@@ -36,8 +36,10 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
     note.kind = 'own words';
     return;
   }
-  // while stitches wait for their turn, words that speak of work may be theirs
-  if (isDone(part) && !build.talk && one.hints && (build.piece?.resting.length ?? 0) > 0) {
+  // while stitches wait for their turn, or were cast on in words not understood, words that speak of work may be theirs
+  const waits =
+    (isDone(part) && (build.piece?.resting.length ?? 0) > 0) || (build.castOnUnread && !one.castsOn);
+  if (waits && !build.talk && one.hints) {
     note.faults.push(one.fault);
     note.kind = 'own words';
     return;

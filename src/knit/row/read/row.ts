@@ -64,7 +64,8 @@ const FIRST = ['sl the? first st', 'sl the? 1 st st'];
 /** 'K back, | slipping the first st': where the row ends that begins so. */
 function slipsFirst(c: Cursor): number | undefined {
   for (let at = c.end - 4; at > c.at && at >= c.end - 7; at -= 1)
-    if (isWord(c.tokens[at], ',') && FIRST.some((one) => seesPhrase({ ...c, at: at + 1 }, one))) return at;
+    if (c.tokens[at + 1]?.text === 'slipping' && FIRST.some((one) => seesPhrase({ ...c, at: at + 1 }, one)))
+      return at;
   return undefined;
 }
 

@@ -97,3 +97,76 @@ describe('rows of a piece whose cast-on was not understood', () => {
     expect(told('Lace', 'Row 1: k2, p2.', 'Row 2: k2, p2.', ...begun)).toEqual([]);
   });
 });
+
+describe('behind a cast-on that was not understood', () => {
+  const unread = ['BACK', 'With 1 strand each colour [doubled throughout] cast on [84 sts] 88 sts [92 sts].'];
+  it.each([
+    'On next row K 20, bind off 24 sts loosely, K 20.',
+    'On next purled row, P 31, K 2, P 31.',
+    'Fasten thread at beg of the other shoulder and work in same manner.',
+  ])('nothing that speaks of work is passed over: %s', (line) => {
+    expect(told(...unread, line)).toContain('3 stitch or repeat expected');
+  });
+  it('until stitches are on the needle', () => {
+    expect(
+      told(
+        ...unread,
+        'Cast on 40 sts.',
+        'Knit 2 rows.',
+        'Bind off.',
+        'All pieces are worked in the same yarn.',
+      ),
+    ).toEqual(['2 stitch or repeat expected']);
+  });
+});
+
+describe('what was not known before the shaping of another piece', () => {
+  const text = [
+    'BACK',
+    'Cast on 40 sts.',
+    'Work in st st for 4 rows.',
+    'Shape armholes',
+    'Bind off 3 sts at beg of next 2 rows.',
+    'Work 6 rows. Bind off.',
+    'FRONT',
+    'Cast on 40 sts.',
+  ];
+  it('is not known behind it', () => {
+    const rows = rowsOf(...text, 'Twiddle in waves 4 rows.', 'Shape armholes as for back.', 'Work 2 rows.');
+    expect(rows.at(-1)).toBe('WS work in pattern 34');
+    const known = rowsOf(...text, 'Work 4 rows in garter st.', 'Shape armholes as for back.', 'Work 2 rows.');
+    expect(known.at(-1)).toBe('WS purl 34');
+  });
+});
+
+describe('a border at both ends beside rows that have one already', () => {
+  const edged = [
+    'Next row: K across.',
+    'Foll row: K 1, p across to last st, k 1.',
+    'Repeat last 2 rows twice.',
+  ];
+  it('takes its place', () => {
+    const rows = rowsOf(...begun, ...edged, 'Keeping 4 sts at both ends in garter st, work 2 rows.');
+    expect(rows.slice(-2)).toEqual(['RS knit 30', 'WS k4, purl to last 4 sts, k4 30']);
+  });
+  it('but no other rows', () => {
+    const seeded = [
+      'Next row: K across.',
+      'Foll row: K 1, *p1, k1; rep from * to last st, k 1.',
+      'Repeat last 2 rows twice.',
+    ];
+    const rows = rowsOf(...begun, ...seeded, 'Keeping 4 sts at both ends in garter st, work 2 rows.');
+    expect(rows.at(-1)).not.toBe('WS k4, purl to last 4 sts, k4 30');
+  });
+});
+
+it('the last row of the other side lies on the side that is said, or it is told', () => {
+  const neck = (n: number) => [
+    ...begun,
+    'Work in st st for 10 rows.',
+    `Next row: K10, bind off 10, k10. Work over these last 10 sts for ${n} rows. Break off.`,
+    'Attach yarn to opposite side of neck edge, and work other shoulder to correspond, ending with a p row.',
+  ];
+  expect(told(...neck(5))).toEqual([]);
+  expect(told(...neck(6))).toEqual(['5 side differs']);
+});

@@ -56,6 +56,8 @@ export interface Build {
   /** rows that were announced and are spelled out now */
   announced: Announced | undefined;
   divides: Divides | undefined;
+  /** a cast-on was not understood, and nothing is on the needle since */
+  castOnUnread: boolean;
   /** the pending piece that was told to have nothing on the needle */
   told: PieceHeading | undefined;
   /** a line that only names something, and may name what is cast on next */

@@ -39,6 +39,7 @@ export function freshBuild({ gauge, needle = 4, stretches = {}, counts = noCount
     announced: undefined,
     unreadAt: undefined,
     divides: undefined,
+    castOnUnread: false,
     told: undefined,
     title: undefined,
     talk: false,

@@ -117,12 +117,12 @@ describe('what a row names a fabric for', () => {
       '.… p k p',
     ],
     [
-      'is left to the pattern in moss stitch to the end',
+      'is spelled in moss stitch to the end, as many as are there',
       [some(2), rest('moss')],
       'RS',
       'stocking',
       undefined,
-      '.. .…',
+      '.. k p k p k p k p',
     ],
   ])('%s', (_, items, side, main, looks, row) => {
     expect(inWords(inFabrics(items, side, 10, main, looks === undefined ? undefined : works(looks)))).toBe(
