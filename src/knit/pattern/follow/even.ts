@@ -82,7 +82,7 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
     return takeUnknown(build, part, 'pattern', false);
   if (fabric === undefined) {
     const { words, name } = named as Extract<typeof named, { is: 'pattern' }>;
-    return takeUnknown(build, part, words, /rib$/.test(name));
+    return takeUnknown(build, part, words, name.endsWith('rib'));
   }
   // named again on one side of what was parted, it goes on by its columns
   const begun = part.rows.length > 0 || part.parent !== undefined;

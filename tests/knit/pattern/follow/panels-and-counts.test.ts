@@ -27,7 +27,7 @@ describe('a panel over so many stitches of a row', () => {
     expect(row?.steps).toEqual([
       { work: 'k', times: 13 },
       { work: 'patt', times: 14 },
-      ...(/k13\.$/.test(line) ? [{ work: 'k', times: 13 }] : [{ work: 'k', until: { left: 0 } }]),
+      ...(line.endsWith('k13.') ? [{ work: 'k', times: 13 }] : [{ work: 'k', until: { left: 0 } }]),
     ]);
   });
   it('is told where the text gives no pattern, and what goes on in it hangs on that line', () => {
