@@ -108,7 +108,7 @@ describe('rows that nobody names are seen to be', () => {
 
   it('a rib whose edges are shaped, though its columns lie elsewhere then', () => {
     // at the right edge two are worked together: 11 are left, and the columns begin one stitch later
-    expect(seen(['kp'.repeat(6), 'kp'.repeat(6), `t${'kp'.repeat(5)}`, 'kp'.repeat(5) + 'k'])).toBe(
+    expect(seen(['kp'.repeat(6), 'kp'.repeat(6), `t${'kp'.repeat(5)}`, `${'kp'.repeat(5)}k`])).toBe(
       times(4, 'rib 1x1').join(', '),
     );
   });
