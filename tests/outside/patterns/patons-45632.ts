@@ -27,10 +27,10 @@ Cast off.`,
 
 export const rompers: WorkedPattern = {
   source: `${source}, rompers, sleeve`,
-  ours: 'the six rows of rib before the row of increases',
+  ours: 'the six rows of k1, p1 rib before the row of increases',
   sizes: 1,
   text: `SLEEVE
-Cast on 32 sts. Rib 6 rows.
+Cast on 32 sts. Work 6 rows in k1, p1 rib.
 Next row: K1, *inc in next st, p2; rep from * to last 4 sts, p1, inc in each of next 2 sts, k1. 43 sts.
 Cast off loosely.`,
 };
