@@ -95,6 +95,15 @@ for (const size of walkedOn('common')) {
       expect(at.phone?.complaints).toEqual([]);
     });
 
+    it('a stitch that was dropped and hooked up again makes firm ground of the planned count', async () => {
+      const page = await openSleeve(48, size);
+      await openTool(page, 'Check the count');
+      await typeOnPad(page, 71);
+      await page.getByText('1 stitch too few').waitFor();
+      await button(page, 'Mended: 72 on the needle now').tap();
+      await page.getByText('72 is right. Row 48 is firm ground now.').waitFor();
+    });
+
     it('a lost place is found from what is on the needle', async () => {
       const page = await openSleeve(20, size);
       await openTool(page, 'Find my place');

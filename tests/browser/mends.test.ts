@@ -57,6 +57,9 @@ describe('one change and all that it breaks', () => {
       await changeRows(page, 'front', 1, 16);
       await page.getByText('What no longer matches').waitFor();
       await page.getByText(/Front and Back are sewn together: \d+\srows against \d+/).waitFor();
+      // the foot says no tick while something is told above
+      await button(page, '1 place no longer matches').waitFor();
+      expect(await page.getByText('Every row works out').count()).toBe(0);
       const mend = button(page, /Make Back 16 rows longer too, in “.*”/).first();
       await mend.waitFor();
       await fits(page);
@@ -64,6 +67,7 @@ describe('one change and all that it breaks', () => {
       await shot(page, `mends-editor-${size}`);
       await mend.tap();
       await page.getByText('What no longer matches').waitFor({ state: 'detached' });
+      await page.getByText('Every row works out').waitFor();
       await button(page, 'Save').tap();
       await isSaved(page);
       await expect.poll(() => rowsOf(page, 'back', 1)).toBe(before + 16);

@@ -26,7 +26,16 @@ export function CheckPage({ now, entries }: CountPageProps) {
     setTyped(undefined);
   };
   if (counted !== undefined && counted !== planned) {
-    return <Explained now={now} counted={counted} checks={checks} lifelines={lifelines} onAnew={anew} />;
+    return (
+      <Explained
+        now={now}
+        counted={counted}
+        checks={checks}
+        lifelines={lifelines}
+        onAnew={anew}
+        onMended={() => void check(planned)}
+      />
+    );
   }
   return (
     <>

@@ -16,6 +16,8 @@ interface ExplainedProps {
   readonly checks: readonly Check[];
   readonly lifelines: readonly number[];
   readonly onAnew: () => void;
+  /** mended by hand: the needle has what is planned */
+  readonly onMended: () => void;
 }
 
 interface Answer {
@@ -24,7 +26,7 @@ interface Answer {
 }
 
 /** What explains the count, the likeliest first, and the one look that would tell more. */
-export function Explained({ now, counted, checks, lifelines, onAnew }: ExplainedProps) {
+export function Explained({ now, counted, checks, lifelines, onAnew, onMended }: ExplainedProps) {
   const [answers, setAnswers] = useState<readonly Answer[]>([]);
   const { part, place } = now;
   const planned = countAt(part, place.rows) ?? 0;
@@ -70,6 +72,8 @@ export function Explained({ now, counted, checks, lifelines, onAnew }: Explained
               explanation={one}
               now={now}
               counted={counted}
+              planned={planned}
+              onMended={onMended}
               likeliest={saysShare(one.likelihood) === most}
             />
           </li>

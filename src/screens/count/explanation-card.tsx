@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { setPlace } from '../../app/in-hand/count.ts';
 import { goTo } from '../../app/navigate.ts';
 import type { InHand } from '../../app/state.ts';
@@ -10,15 +11,23 @@ import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import { hrefToTool } from './tools.ts';
 
+/** What puts the planned count on the needle at once; a stitch made or taken out comes a row later. */
+const atOnce: ReadonlySet<Said['code']> = new Set(['catch stitch', 'let down']);
+
 interface ExplanationCardProps {
   readonly explanation: Explanation;
   readonly now: InHand;
   readonly counted: number;
+  readonly planned: number;
   readonly likeliest: boolean;
+  readonly onMended: () => void;
 }
 
 /** One thing that can be: what to look for, and what to do. */
-export function ExplanationCard({ explanation, now, counted, likeliest }: ExplanationCardProps) {
+export function ExplanationCard(props: ExplanationCardProps) {
+  const { explanation, now, counted, planned, likeliest, onMended } = props;
+  // what mends it at once on the needle, before what plans around it
+  const lastByHand = explanation.toDo.filter(({ code }) => atOnce.has(code)).at(-1);
   const share = saysShare(explanation.likelihood);
   return (
     <Card tone={likeliest ? 'place' : 'plain'} label={saysCause(explanation)}>
@@ -29,7 +38,14 @@ export function ExplanationCard({ explanation, now, counted, likeliest }: Explan
         )}
         <p>{saysSign(explanation)}</p>
         {explanation.toDo.map((advice) => (
-          <Advice key={advice.code} advice={advice} now={now} counted={counted} edge={explanation.edge} />
+          <Fragment key={advice.code}>
+            <Advice advice={advice} now={now} counted={counted} edge={explanation.edge} />
+            {advice === lastByHand && (
+              <Button icon="check" wide onPress={onMended}>
+                {say('count.mended', { count: planned })}
+              </Button>
+            )}
+          </Fragment>
         ))}
       </div>
     </Card>

@@ -10,8 +10,8 @@ import {
 import type { PieceId } from '../../progress/log.ts';
 import { Mends, Taken } from '../mends/mends.tsx';
 
-/** What the changes typed so far break in the making up, with what mends it; nothing where the garment is new. */
-export function MendsHere({ editor, inHand }: { readonly editor: Editor; readonly inHand?: PieceId }) {
+/** The garment before the changes typed so far and with them; nothing where it is new. */
+export function useAsked(editor: Editor, inHand?: PieceId) {
   const { garment, old, history } = editor;
   useEffect(() => {
     if (old) void openStanding(garment);
@@ -21,7 +21,13 @@ export function MendsHere({ editor, inHand }: { readonly editor: Editor; readonl
     () => (view ? askedOf(editor, view, inHand) : undefined),
     [view, history.now, editor.begun, inHand],
   );
-  const { mends = [] } = history.now;
+  return { view, asked };
+}
+
+/** What the changes typed so far break in the making up, with what mends it; nothing where the garment is new. */
+export function MendsHere({ editor, inHand }: { readonly editor: Editor; readonly inHand?: PieceId }) {
+  const { view, asked } = useAsked(editor, inHand);
+  const { mends = [] } = editor.history.now;
   if (!view || !asked) return null;
   return (
     <>

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { checkOf } from '../../app/drafts/editor/check-of.ts';
 import { type Editor, garmentFaults, keeping } from '../../app/drafts/editor/editor.ts';
 import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
@@ -13,8 +13,10 @@ import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { saysInTurn } from '../../words/in-turn.ts';
 import { say } from '../../words/say.ts';
+import { brokenBy, showBroken } from '../mends/mends.tsx';
 import { savedWithout } from './draft-notice.tsx';
 import { FaultButton } from './fault-list.tsx';
+import { useAsked } from './mends-here.tsx';
 import { showBlanks } from './says-here.ts';
 
 /** Where what she typed is, and the button that makes it ready to knit. */
@@ -75,7 +77,7 @@ export function SaveFoot({
             {faults.length > 0 ? (
               <FaultButton piece={piece.id} form={piece.form} faults={faults} />
             ) : (
-              <WorksOut piece={piece} />
+              <WorksOut editor={editor} piece={piece} />
             )}
             <span>{say(keeping.value === 'kept' ? 'editor.keptShort' : 'editor.draftKeeping')}</span>
           </div>
@@ -88,8 +90,16 @@ export function SaveFoot({
   );
 }
 
-/** That every row of the piece was worked out, from what it begins with to what it leaves. */
-function WorksOut({ piece }: { readonly piece: PieceEntry }) {
+/** That every row of the piece was worked out, from what it begins with to what it leaves; or how much of what it is sewn to no longer matches. */
+function WorksOut({ editor, piece }: { readonly editor: Editor; readonly piece: PieceEntry }) {
+  const { asked } = useAsked(editor, piece.id);
+  const broken = useMemo(() => (asked ? brokenBy(asked) : 0), [asked]);
+  if (broken > 0)
+    return (
+      <Button icon="warning" onPress={showBroken}>
+        {say('mends.places', { count: broken })}
+      </Button>
+    );
   const { counts } = checkOf(piece.form);
   const { parts } = piece.form;
   const begun = counts.filter((_, i) => parts[i]?.start.kind !== 'split');

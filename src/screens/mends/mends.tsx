@@ -140,6 +140,16 @@ function useAnswers(asked: Asked<StandingGarment>): Answers {
   return found?.of === asked ? found : { all: broken(asked) };
 }
 
+/** How many places of the making up a change breaks. */
+export const brokenBy = (asked: Asked<StandingGarment>): number => broken(asked).length;
+
+/** Where they are told comes into sight. */
+export function showBroken(): void {
+  const list = document.querySelector('.mends-list');
+  list?.scrollIntoView({ block: 'center' });
+  list?.querySelector('button')?.focus({ preventScroll: true });
+}
+
 const broken = ({ before, after }: Asked<StandingGarment>): readonly Found[] =>
   consequences(before, after).map((what) => ({ what: [what] }));
 

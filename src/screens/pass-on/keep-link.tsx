@@ -43,5 +43,8 @@ export function saysChange(garment: Garment, mine: Garment): string {
   const was = firstCastOn(garment);
   const stitches = firstCastOn(mine);
   const same = mine.pieces.every((piece, i) => piece === garment.pieces[i]);
-  return same || was === stitches ? say('passOn.asItIs') : say('passOn.changed', { stitches, was });
+  if (same) return say('passOn.asItIs');
+  return was === stitches
+    ? say('passOn.changedBehind', { stitches })
+    : say('passOn.changed', { stitches, was });
 }

@@ -132,6 +132,7 @@ export const words: Translation<typeof english> = {
     other:
       'Lass die Schlingen von der Nadel bis zu den Löchern fallen und verteile den Faden auf die Nachbarn.',
   },
+  mended: 'Behoben: jetzt {count} auf der Nadel',
   'do accept': 'Die Zahl lassen und den Rest neu planen',
   'do count again': 'Zähle noch einmal, in Zehnern.',
   'do find the place': 'Meine Stelle finden',

@@ -3,6 +3,7 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   title: 'Was nicht mehr passt',
+  places: { one: '{count} Stelle passt nicht mehr', other: '{count} Stellen passen nicht mehr' },
   matchesAll: 'Alles, woran es genäht wird, passt noch.',
   looking: 'Es wird gesucht, was hilft …',
   offRows:

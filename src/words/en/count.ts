@@ -133,6 +133,7 @@ export const words = {
     one: 'Let the loop fall off the needle down to the hole and ease the slack into its neighbours.',
     other: 'Let the loops fall off the needle down to the holes and ease the slack into their neighbours.',
   },
+  mended: 'Mended: {count} on the needle now',
   'do accept': 'Keep the count and plan the rest anew',
   'do count again': 'Count once more, in tens.',
   'do find the place': 'Find my place',

@@ -1,6 +1,7 @@
 /** What a change of one piece breaks in the making up, and what mends it. */
 export const words = {
   title: 'What no longer matches',
+  places: { one: '{count} place no longer matches', other: '{count} places no longer match' },
   matchesAll: 'Everything that it is sewn to still matches.',
   looking: 'Looking for what mends it …',
   offRows: '{piece} and {to} are sewn together: {now} rows against {other} (before: {was}), {length} apart.',

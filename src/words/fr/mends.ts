@@ -3,6 +3,7 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   title: 'Ce qui ne correspond plus',
+  places: { one: '{count} endroit ne correspond plus', other: '{count} endroits ne correspondent plus' },
   matchesAll: 'Tout ce à quoi il est cousu correspond encore.',
   looking: 'Recherche de ce qui y remédie…',
   offRows:
