@@ -42,8 +42,7 @@ export const words = {
   'place not known': 'It is not known here where that is. Say the length or the number of rows instead.',
   'longer already':
     'The rows before this one make the piece {overMm} longer than the {wantedMm} asked for here. Check the [gauge] and the rows.',
-  'fabric not known':
-    'How “{name}” is worked is not said before this line. Write its rows before it, or name a stitch pattern that is.',
+  'fabric not known': 'How “{name}” is worked is not said here. Write its rows before this line.',
   'not a multiple':
     '{stitches} stitches are no multiple of {ofStitches} plus {plusStitches}, which {name} needs. Check the count before it.',
   'pattern row does not come out':

@@ -11,7 +11,7 @@ import {
   type PieceBuild,
   startEdge,
 } from './build/build.ts';
-import { fabricOf, knownFabric } from './build/fabric.ts';
+import { fabricOf } from './build/fabric.ts';
 import { isHalf, neckOf } from './build/part.ts';
 import { doEven } from './even.ts';
 
@@ -24,8 +24,6 @@ export function doBorders(
 ): Fault | undefined {
   if (said.borders.length === 0 && !hasBorders(part)) return fault('place not known');
   const wrong = said.main && doEven(build, piece, part, { is: 'even', fabric: said.main });
-  if (said.borders.length > 0 && isEdged(part))
-    Object.assign(part, { fabric: knownFabric('stocking'), cycle: undefined });
   keepOn(part);
   const sum = said.borders.reduce((n, { edge, stitches }) => n + stitches * (edge === 'both' ? 2 : 1), 0);
   if (sum > part.live) return fault('not enough stitches', { needStitches: sum, haveStitches: part.live });
@@ -36,14 +34,6 @@ export function doBorders(
     for (const at of edges) keepBorder(part, at, stitches, kept.rows, said.throughout);
   }
   return wrong;
-}
-
-/** Rows of 'knit' and 'k1, p to last st, k1', and then other borders: stocking stitch lies between them. */
-function isEdged({ fabric }: PartBuild): boolean {
-  const [plain, edged, more] = fabric.is === 'rows' ? fabric.rows : [];
-  if (plain?.length !== 1 || edged?.length !== 3 || more) return false;
-  const words = [...plain, ...edged].map((item) => ('work' in item ? `${item.is} ${item.work}` : ''));
-  return words.join() === 'stitches to k,stitches k,stitches to p,stitches k';
 }
 
 function edgesOf(edge: EdgeName | 'unsaid', piece: PieceBuild, part: PartBuild): readonly Edge[] | undefined {

@@ -101,7 +101,6 @@ const takeFor = (c: Cursor): boolean =>
     'for the? armhole|underarm|shoulder|neck|raglan',
     'for back|front of? neck',
     'for each|first|second shoulder',
-    'for the? first|second|other? back|front|sleeve|sleeves and the? first|second|other? back|front|sleeve|sleeves',
     'for the? sleeve|sleeves',
   );
 

@@ -58,7 +58,7 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
       'for|in patt',
       'inclusive|incl',
     );
-    takeAnyPhrase(c, 'for|throughout the? whole|entire? piece|work|garment|sweater', 'throughout');
+    takeAnyPhrase(c, 'for|throughout the? whole|entire? piece|work|sweater', 'throughout');
     attempt(c, () => takes(c, 'for') && readFabric(c)?.is === 'rib' && c.at >= c.end);
     takes(c, 'alternately');
     skipKept(c);

@@ -35,15 +35,10 @@ const CLOSING: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}'
 
 /** Reads a row up to the end of the cursor. */
 export function readRow(c: Cursor): Result<Item[]> {
-  const slips = slipsFirst(c);
-  if (slips !== undefined) {
-    const plain = readRow({ ...c, end: slips });
-    const [only, ...more] = plain.ok ? plain.value : [];
-    if (only?.is !== 'stitches to' || more.length > 0)
-      return refuse(expected(c, 'stitch or repeat expected'));
-    takeTo(c, c.end);
-    return ok([{ is: 'stitches', work: 'sl', times: 1 }, only]);
-  }
+  // 'knit back, slipping the first st': not the last one
+  const slips = c.tokens.findIndex(({ text }, i) => i > c.at && i < c.end && text === 'slipping');
+  if (slips > 0 && seesPhrase({ ...c, at: slips }, 'sl the? first|1 st'))
+    return refuse(expected({ ...c, at: slips }, 'stitch or repeat expected'));
   const whole = sees(c, 'k', 'p') && peekWord(c, 1) === ',';
   const items = readLevel(c, undefined, 0);
   if (!items.ok) return items;
@@ -56,17 +51,6 @@ export function readRow(c: Cursor): Result<Item[]> {
   if (items.value.length === 1 && items.value[0]?.is === 'parting')
     return ok([{ is: 'stitches to', work: 'hold', goal: END }]);
   return ok(spreadOver(items.value, whole));
-}
-
-/** '1st' is a number and its ending. */
-const FIRST = ['sl the? first st', 'sl the? 1 st st'];
-
-/** 'K back, | slipping the first st': where the row ends that begins so. */
-function slipsFirst(c: Cursor): number | undefined {
-  for (let at = c.end - 4; at > c.at && at >= c.end - 7; at -= 1)
-    if (c.tokens[at + 1]?.text === 'slipping' && FIRST.some((one) => seesPhrase({ ...c, at: at + 1 }, one)))
-      return at;
-  return undefined;
 }
 
 /**

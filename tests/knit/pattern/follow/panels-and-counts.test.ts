@@ -106,7 +106,6 @@ describe('what is cast on at the beginning of rows', () => {
   it.each([
     'Cast on 4 sts beg of next 2 rows.',
     'Cast on 4 sts beginning of the next 2 rows.',
-    'Cast on 4 sts at beg of next 2 rows for back and first front.',
     'Cast on 4 sts at the beg of the next 2 rows for the sleeves.',
   ])('is cast on beside what is there: %s', (line) => {
     expect(rowsOf(...begun, 'Knit 2 rows.', line).slice(2)).toEqual([

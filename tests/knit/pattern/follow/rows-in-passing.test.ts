@@ -18,15 +18,11 @@ describe('a row that begins with a slipped stitch, said behind it,', () => {
     'Next row: K back, slipping first st.',
     'Next row: knit across, slipping the first st.',
     'K to end, slipping 1st st.',
-  ])('begins so: %s', (line) => {
-    expect(last(line)).toEqual(['RS sl1, knit to end 30']);
+    'Next row: k2, p to end, slipping the first st.',
+  ])('is told, and slips no last one: %s', (line) => {
+    expect(told(...begun, line)).toEqual(['3 stitch or repeat expected']);
   });
-  it('is told where it is more than plain', () => {
-    expect(told(...begun, 'Next row: k2, p to end, slipping the first st.')).toEqual([
-      '3 stitch or repeat expected',
-    ]);
-  });
-  it('and slips at its end where it says so', () => {
+  it('slips at its end where it says so', () => {
     expect(last('Next row: knit to last st, sl 1.')).toEqual(['RS knit to last st, sl1 30']);
   });
 });
@@ -66,7 +62,7 @@ describe('rows by all their numbers', () => {
     expect(told(...begun, ...four, line)).toEqual([]);
   });
   it('for the whole garment they are its pattern', () => {
-    for (const of of ['for entire sweater', 'for the whole garment', 'throughout the entire piece'])
+    for (const of of ['for entire sweater', 'throughout the entire piece'])
       expect(told(...begun, ...four, `Repeat these 4 rows ${of}.`)).toEqual([]);
   });
 });
@@ -136,27 +132,6 @@ describe('what was not known before the shaping of another piece', () => {
     expect(rows.at(-1)).toBe('WS work in pattern 34');
     const known = rowsOf(...text, 'Work 4 rows in garter st.', 'Shape armholes as for back.', 'Work 2 rows.');
     expect(known.at(-1)).toBe('WS purl 34');
-  });
-});
-
-describe('a border at both ends beside rows that have one already', () => {
-  const edged = [
-    'Next row: K across.',
-    'Foll row: K 1, p across to last st, k 1.',
-    'Repeat last 2 rows twice.',
-  ];
-  it('takes its place', () => {
-    const rows = rowsOf(...begun, ...edged, 'Keeping 4 sts at both ends in garter st, work 2 rows.');
-    expect(rows.slice(-2)).toEqual(['RS knit 30', 'WS k4, purl to last 4 sts, k4 30']);
-  });
-  it('but no other rows', () => {
-    const seeded = [
-      'Next row: K across.',
-      'Foll row: K 1, *p1, k1; rep from * to last st, k 1.',
-      'Repeat last 2 rows twice.',
-    ];
-    const rows = rowsOf(...begun, ...seeded, 'Keeping 4 sts at both ends in garter st, work 2 rows.');
-    expect(rows.at(-1)).not.toBe('WS k4, purl to last 4 sts, k4 30');
   });
 });
 

@@ -190,22 +190,20 @@ function sameLength(
 ): Target | undefined {
   const other = pieceNamed(build, until.piece);
   const mark = until.to === undefined ? undefined : other && markOf(other, until.to);
+  const { end } = until;
+  const open = () => openTarget(build, piece, part, { from: 'start', ...(end && { end }) });
   // straight shoulders are where the other piece is bound off
   const known = until.to === undefined || until.to === 'shoulder' || mark !== undefined;
   if (!other || !known) {
     const less = until.lessRows ?? until.lessMm;
-    const { end } = until;
-    return less === undefined
-      ? openTarget(build, piece, part, { from: 'start', ...(end && { end }) })
-      : undefined;
+    return less === undefined ? open() : undefined;
   }
   const target =
     mark?.rows ??
     Math.max(0, ...other.parts.map((one) => one.baseRows + one.rows.length - closing(one, until.to)));
   const height = rowHeight(build, part);
   // without a gauge nobody knows how many rows are 5 cm: she measures
-  if (until.lessMm !== undefined && height === 0)
-    return openTarget(build, piece, part, { from: 'start', ...(until.end && { end: until.end }) });
+  if (until.lessMm !== undefined && height === 0) return open();
   const less =
     until.lessRows ?? (until.lessMm !== undefined && height > 0 ? Math.round(until.lessMm / height) : 0);
   const rows = Math.max(0, target - less - part.baseRows - part.rows.length);
@@ -215,7 +213,7 @@ function sameLength(
     height === 0 &&
     other.parts.some(({ sections }) => sections.some(({ stretch }) => stretch))
   )
-    return openTarget(build, piece, part, { from: 'start', ...(until.end && { end: until.end }) });
+    return open();
   return { rows: until.end === undefined ? rows : roundTo(part, rows, until.end) };
 }
 
