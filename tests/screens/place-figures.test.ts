@@ -140,6 +140,17 @@ describe('a draft’s drawing', () => {
     speech.value = { ...plainSpeech, units: 'cm' };
   });
 
+  it('tells the width of a closed body first, in a language of long units, on the smallest phone', () => {
+    speech.value = { ...plainSpeech, language: 'de', units: 'in' };
+    const without = drafts.flatMap(([name, made]) => {
+      const told = drawingOf(made, { width: 292, em: 16 }).figures.map(({ to }) => to);
+      return told.includes('ease.chest') ? [] : [name];
+    });
+    // half of a cardigan, between its band and its side, is narrower than the figure
+    expect(without.filter((name) => !name.includes('cardigan'))).toEqual([]);
+    speech.value = { ...plainSpeech, units: 'cm' };
+  });
+
   it('has as many figures in larger letters, in a language of long units, on the smallest phone', () => {
     speech.value = { ...plainSpeech, language: 'de', units: 'in' };
     const fewer = drafts.flatMap(([name, made]) => {

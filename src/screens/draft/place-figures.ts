@@ -52,6 +52,9 @@ interface Room {
   readonly apart?: number;
 }
 
+/** The width round the chest. */
+const CHEST = 'ease.chest';
+
 /** Letters that large ones give way to where else a figure would be missing: shares of them, and px that none is below. */
 const SMALLER = [0.9, 0.8, 0.75];
 const PLAIN_PX = 16;
@@ -64,15 +67,18 @@ const LEAST_PX = 128;
  */
 export function drawingOf(draft: Draft, room: Room): Drawing {
   const smaller = SMALLER.map((share) => Math.max(PLAIN_PX, share * room.em));
-  let best = laidBy(room.em, draft, room);
-  for (const letters of smaller.filter((one) => one < room.em)) {
-    const laid = laidBy(letters, draft, room);
-    if (laid.figures.length > best.figures.length) best = laid;
-  }
-  return best;
+  const sizes = [room.em, ...smaller.filter((one) => one < room.em)];
+  // the width is what she decides first: where it has no room behind others they come behind it
+  const laid = [false, true].flatMap((isFirst) => sizes.map((size) => laidBy(size, draft, room, isFirst)));
+  return laid.reduce((best, one) => (tells(one) > tells(best) ? one : best));
 }
 
-function laidBy(letters: number, draft: Draft, { width, em, tall = 0, low, apart = 0 }: Room): Drawing {
+/** How much a drawing tells: the width round the chest more than all else. */
+const tells = ({ figures }: Drawing): number =>
+  figures.length + (figures.some(({ to }) => to === CHEST) ? 100 : 0);
+
+function laidBy(letters: number, draft: Draft, room: Room, isChestFirst: boolean): Drawing {
+  const { width, em, tall = 0, low, apart = 0 } = room;
   const bare = garmentDrawn(draft, 0);
   const seen = figuresOf(draft);
   const sized = new Map(seen.map((one) => [one.to, { ...one, ...sizeOf(one, letters, apart) }]));
@@ -92,7 +98,9 @@ function laidBy(letters: number, draft: Draft, { width, em, tall = 0, low, apart
   const high = above + garment.height * scale + below;
   const drawn = garment.edges.map(({ name, line }) => ({ name, line: line.map(put) }));
   const figures: Figure[] = [];
-  for (const [to, at] of placesOf(draft, garment, put)) {
+  const places = placesOf(draft, garment, put);
+  const inTurn = isChestFirst ? [...places].sort((a, b) => rank(a[0]) - rank(b[0])) : places;
+  for (const [to, at] of inTurn) {
     const one = sized.get(to);
     if (!one) continue;
     const spot = at(one).find(([x, y]) => {
@@ -107,6 +115,8 @@ function laidBy(letters: number, draft: Draft, { width, em, tall = 0, low, apart
   }
   return { garment, width, height: high, put, figures, letters };
 }
+
+const rank = (to: string): number => (to === CHEST ? 0 : 1);
 
 /** px: the room of a finger, and what is read within it */
 type Sized = Pick<Figure, 'wide' | 'high'> & { readonly seenWide: number; readonly seenHigh: number };
@@ -179,7 +189,7 @@ interface Field {
 
 const fields: Readonly<Record<string, Field>> = {
   lengthMm: { of: ['length'], on: ['side'] },
-  'ease.chest': { of: ['width at the underarm'], sign: '↔ ', on: ['side'] },
+  [CHEST]: { of: ['width at the underarm'], sign: '↔ ', on: ['side'] },
   'neck.widthMm': { of: ['neck width'], on: ['neck'] },
   'sleeve.lengthMm': { of: ['sleeve length'], on: ['sleeve'] },
   'neck.depthMm': { of: ['neck depth'], sign: '↕ ', on: ['neck', 'band'] },
@@ -231,10 +241,7 @@ function placesOf(draft: Draft, garment: DrawnGarment, put: (point: Point) => Po
       ({ high }) => [[x, inNeck ? top + high / 2 + 2 : Math.max(neck + 8, top + TOUCH_PX) + high / 2]],
     ],
     ['ease.upperArm', ({ high }) => [[arm, armTop + high / 2]]],
-    [
-      'ease.chest',
-      ({ high }) => down(underarm + high / 2).filter(([, y]) => y + high / 2 < foot - TOUCH_PX / 2),
-    ],
+    [CHEST, ({ high }) => down(underarm + high / 2).filter(([, y]) => y + high / 2 < foot - TOUCH_PX / 2)],
     ['sleeve.lengthMm', () => along(armRight, armTop, foot)],
     ['ease.wrist', () => [[arm, foot]]],
     // beside the armhole where the sleeve leaves room, else within the body, off the neck
