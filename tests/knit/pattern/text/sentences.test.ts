@@ -6,6 +6,9 @@ import { expectCut } from './cut.ts';
 describe('a line is cut into sentences', () => {
   it.each(
     table(`
+      K 1. Next row. Knit to last 4 → k 1 | next row . knit to last 4
+      K 1. Next row. Slip 1, k 3 → k 1 | next row . slip 1 , k 3
+      K 1. Next row. Purl → k 1 | next row . purl
       Cast on 92 sts. K 1 row. → cast on 92 sts | k 1 row
       Cast on 92 sts! K 1 row? P 1 row → cast on 92 sts | k 1 row | p 1 row
       K2 (p2. k2) to end. P → k 2 ( p 2 . k 2 ) to end | p

@@ -6,6 +6,9 @@ import { expectCut } from './cut.ts';
 describe('a list of sizes is read for each of them', () => {
   it.each(
     table(`
+      92,100,108, then 4 → 1 sizes: 92 , then 4 | 100 , then 4 | 108 , then 4
+      4: 92-100-108-116-k 4 → 4 sizes: 92 - k 4 | 100 - k 4 | 108 - k 4 | 116 - k 4
+      92/100/108/ k → 1 sizes: 92 / k | 100 / k | 108 / k
       Cast on 20 (24, 28) sts → 3 sizes: cast on 20 sts | cast on 24 sts | cast on 28 sts
       Cast on 20, (24, 28 ) sts → 1 sizes: cast on 20 sts | cast on 24 sts | cast on 28 sts
       Cast on 20 [24: 28] sts → 3 sizes: cast on 20 sts | cast on 24 sts | cast on 28 sts
