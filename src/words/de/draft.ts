@@ -195,7 +195,7 @@ export const words: Translation<typeof english> = {
   'made up wrist': 'Um das Handgelenk',
   'made up neck': 'Um den Hals, an der Blende',
   overHead: 'über einen Kopf von {length}',
-  headPasses: 'Mit der Blende geht es über einen Kopf von {head}, {spare} bleiben übrig.',
+  headPasses: 'Gedehnt geht es mit der Blende über einen Kopf von {head}, {spare} bleiben übrig.',
   headDoesNot: 'Über einen Kopf von {head} geht es nicht: Mit der Blende öffnet es sich auf {opens}.',
   stretched: 'gedehnt {length}',
   roundings: 'Was ganze Maschen und Reihen daraus machen',

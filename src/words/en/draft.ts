@@ -194,7 +194,7 @@ export const words = {
   'made up wrist': 'Round the wrist',
   'made up neck': 'Round the neck, at its band',
   overHead: 'over a head of {length}',
-  headPasses: 'With its band it goes over a head of {head}, {spare} to spare.',
+  headPasses: 'Stretched, with its band, it goes over a head of {head}, {spare} to spare.',
   headDoesNot: 'It does not pass a head of {head}: with its band it opens to {opens}.',
   stretched: 'stretched {length}',
   roundings: 'What whole stitches and rows make of it',

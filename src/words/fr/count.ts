@@ -135,7 +135,7 @@ export const words: Translation<typeof english> = {
     one: 'Laisser la boucle tomber de l’aiguille jusqu’au trou et répartir le fil dans ses voisines.',
     other: 'Laisser les boucles tomber de l’aiguille jusqu’aux trous et répartir le fil dans leurs voisines.',
   },
-  mended: 'Réparé : {count} sur l’aiguille maintenant',
+  mended: 'Réparé : {count} sur l’aiguille maintenant',
   'do accept': 'Garder le compte et replanifier la suite',
   'do count again': 'Recompter, par dizaines.',
   'do find the place': 'Retrouver où j’en suis',

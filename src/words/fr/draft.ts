@@ -192,7 +192,7 @@ export const words: Translation<typeof english> = {
   'made up wrist': 'Tour de poignet',
   'made up neck': 'Tour d’encolure, à sa bordure',
   overHead: 'sur une tête de {length}',
-  headPasses: 'Avec sa bordure il passe une tête de {head}, {spare} de reste.',
+  headPasses: 'Étiré, avec sa bordure, il passe une tête de {head}, {spare} de reste.',
   headDoesNot: 'Il ne passe pas une tête de {head} : avec sa bordure il s’ouvre à {opens}.',
   stretched: 'étiré {length}',
   roundings: 'Ce qu’en font mailles et rangs entiers',

@@ -46,7 +46,7 @@ export const words: Translation<typeof english> = {
   swatchStitches: 'Mailles pour {length}',
   swatchRows: 'Rangs pour {length}',
   asItIs: 'Avec ces chiffres il se tricote exactement comme prévu.',
-  changed: 'Recalculé pour vous : {stitches} mailles à monter là où il y en avait {was}.',
+  changed: 'Recalculé pour vous : {stitches} mailles à monter là où il y en avait {was}.',
   changedBehind: 'Recalculé pour vous, avec {stitches} mailles à monter comme avant.',
   keep: 'Le mettre dans la corbeille',
   keeping: 'Mise dans la corbeille…',
