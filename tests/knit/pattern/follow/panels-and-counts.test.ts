@@ -95,7 +95,7 @@ describe('a count that is stated', () => {
   });
   it('behind rows that are worked again', () => {
     const rows = ['Row 1: k1, kfb, k to end.', 'Row 2: knit.'];
-    const again = 'Rep last 2 rows 4 more times – 45 sts when all increases have been completed.';
+    const again = 'Rep last 2 rows 4 more times – 45 sts at the end of this row.';
     expect(told(...begun, ...rows, again)).toEqual([]);
     expect(rowsOf(...begun, ...rows, again).length).toBe(10);
     expect(told(...begun, ...rows, again.replace('45', '46'))).toEqual(['5 count contradicts']);

@@ -39,18 +39,6 @@ describe('a row across the whole of it', () => {
   });
 });
 
-describe('stitches left on the needle at a turn', () => {
-  it.each([
-    'leaving remaining 10 sts on needle',
-    'leaving rem 10 sts unworked',
-    'leave 10 sts on the left needle',
-  ])('are not worked: %s', (words) => {
-    expect(last(`Next row: K20, turn, ${words}.`)).toEqual(['RS k20, turn 30']);
-    expect(told(...begun, `Next row: K20, turn, ${words}.`)).toEqual([]);
-    expect(told(...begun, `Next row: K19, turn, ${words}.`)).toEqual(['3 count contradicts']);
-  });
-});
-
 describe('rows by all their numbers', () => {
   const four = ['Row 1: knit.', 'Row 2: purl.', 'Row 3: k1, p to end.', 'Row 4: p1, k to end.'];
   it.each([

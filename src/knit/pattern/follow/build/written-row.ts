@@ -6,7 +6,6 @@ import { stitches } from '../../../stitch.ts';
 import type { Label, Said, Statement } from '../../say/statement.ts';
 import { dropBorderAt } from './borders.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild, startEdge } from './build.ts';
-import { countDiffers } from './compare.ts';
 import { gapOf } from './gap.ts';
 import { makeSpreadRow, makeWrittenRow } from './make-row.ts';
 import { newPart, setMarkOnce, split } from './part.ts';
@@ -19,14 +18,6 @@ export function writtenRow(
   written: readonly Item[],
   ahead: readonly Said[],
 ): Fault | undefined {
-  const left = leftAtTurn(written);
-  if (left !== undefined) {
-    const before = written.slice(0, -1);
-    const rest = part.live - (takenBy(before) ?? part.live - left);
-    return (
-      writtenRow(build, piece, part, before, ahead) ?? (rest === left ? undefined : countDiffers(left, rest))
-    );
-  }
   const centred = withSides(written, part.live - part.unworked);
   if (centred === undefined)
     return fault('centre not in the middle', { stitches: part.live, centreStitches: takenBy(written) ?? 0 });
@@ -61,13 +52,6 @@ export function writtenRow(
   part.gap = items.some(mayPart) ? gapOf(part, cutsIn(items, live)) : undefined;
   return undefined;
 }
-
-/** 'K 20, turn, leaving rem 10 sts unworked': how many are left is said twice. */
-const leftAtTurn = (items: readonly Item[]): number | undefined => {
-  const [turn, last] = items.slice(-2);
-  const left = turn?.is === 'turn' && last?.is === 'stitches' && last.work === 'unworked';
-  return left ? last.times : undefined;
-};
 
 /** 'Bind off center 12 sts' and nothing else: as many before them as behind; undefined where they have no middle. */
 function withSides(items: readonly Item[], live: number): readonly Item[] | undefined {

@@ -121,15 +121,7 @@ function statedHere(c: Cursor): number | undefined {
     'are left',
     'made',
   );
-  takeAnyPhrase(
-    c,
-    'on each? needle',
-    'on|at? each side',
-    'in all',
-    'now',
-    'at end of this|the? row',
-    'when all inc|increases|dec|decreases have been? completed|worked',
-  );
+  takeAnyPhrase(c, 'on each? needle', 'on|at? each side', 'in all', 'now', 'at the? end of this|the? row');
   const atEnd = c.at >= c.end || isOneOf(peekWord(c), '. , ; )');
   return (dash || lead > 0 || tail || c.at >= c.end) && atEnd ? n : undefined;
 }
