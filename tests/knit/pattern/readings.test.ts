@@ -32,6 +32,13 @@ describe('the nearest readings of a line', () => {
     });
   });
 
+  it('are none where the line is understood as it stands', () => {
+    expect(readings('Knit 1 row.')).toEqual([]);
+    expect(readings('Next row: K2, k2tog, knit to end. 79 sts.')).not.toContainEqual(
+      expect.objectContaining({ without: '' }),
+    );
+  });
+
   it('leave out a remark, and say which', () => {
     expect(readings('Work 10 rows in stocking stitch taking care of the fringe.')).toEqual([
       {

@@ -44,6 +44,24 @@ describe('a row of a fabric, from the right edge to the left,', () => {
     ['is not known of the second row', worked('kp', 0, 2), 1, 'RS', 0, 4, undefined],
     ['is the first of two again', worked('kp', 0, 2), 2, 'RS', 0, 4, 'kpkp'],
     ['has a period without its edge stitches', worked('ppkpkpkpkpkk'), 0, 'RS', 0, 14, 'ppkpkpkpkpkkkp'],
+    [
+      'has a period without two edge stitches of twelve',
+      worked('pkkpkpkpkppk'),
+      0,
+      'RS',
+      0,
+      14,
+      'pkkpkpkpkppkkp',
+    ],
+    [
+      'has no period where the fourth stitch of many breaks it',
+      worked(`kpkk${'kp'.repeat(10)}`),
+      0,
+      'RS',
+      22,
+      4,
+      'kpkk',
+    ],
     ['is one stitch over and over', worked('p'), 0, 'RS', 0, 3, 'ppp'],
     ['has no period where all differ', worked('kkkp'), 0, 'RS', 0, 6, 'kkkpkk'],
     ['is not known where it did not look', worked(''), 0, 'RS', 0, 2, undefined],
@@ -84,7 +102,13 @@ const print = (steps: readonly Step[] | undefined): string => (steps ? printRow(
 const at = (edge: 'right' | 'left', change: number): Shaped => ({ at: edge, change });
 
 describe('a spelled row whose edges are shaped beside', () => {
-  it.each<[string, number, Shaped[], Side, string]>([
+  it.each<[string, number, Edit[], Side, string]>([
+    ['k10', 10, [{ at: 'right', work: 'bo', stitches: 4 }], 'RS', 'bind off 4 sts, knit to end'],
+    ['p10', 10, [{ at: 'left', work: 'bo', stitches: 4 }], 'WS', 'bind off 4 sts, purl to end'],
+    ['k10', 10, [{ at: 'left', work: 'bo', stitches: 4 }], 'RS', 'k6, bind off 4 sts'],
+    ['k10', 10, [{ at: 'right', work: 'co', stitches: 4 }], 'RS', 'cast on 4 sts, knit to end'],
+    ['k2, yo, k2tog, k6', 10, [{ at: 'right', work: 'bo', stitches: 3 }], 'RS', 'k2, yo, k2tog, knit to end'],
+    ['k3', 3, [{ at: 'right', work: 'bo', stitches: 4 }], 'RS', 'knit'],
     ['k10', 10, [at('right', -1)], 'RS', 'dec, knit to end'],
     ['k10', 10, [at('right', -1)], 'WS', 'knit to last 2 sts, dec'],
     ['k10', 10, [at('left', -1)], 'RS', 'knit to last 2 sts, dec'],

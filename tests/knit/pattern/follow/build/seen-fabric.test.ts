@@ -82,6 +82,21 @@ describe('rows that nobody names are seen to be', () => {
       'stocking, stocking, garter, garter, garter, garter, stocking, stocking',
     ],
     [
+      'ridges behind a rib, the last of which is a row of what comes next',
+      [...times(3, 'kp'.repeat(6)), p, k, p, k, k, k, k, k, p],
+      'rib 1x1, rib 1x1, rib 1x1, stocking, stocking, stocking, garter, garter, garter, garter, stocking, stocking',
+    ],
+    [
+      'ridges of purl rows from the right side on',
+      [k, ...times(6, p)],
+      'stocking, stocking, garter, garter, garter, garter, garter',
+    ],
+    [
+      'its other side over eleven, but for edges of two',
+      ['kkpppppppkk', 'k'.repeat(11)],
+      times(2, 'reverse stocking').join(', '),
+    ],
+    [
       'ridges and then its other side',
       [k, k, k, k, p, k, p, k],
       'garter, garter, garter, garter, reverse stocking, reverse stocking, reverse stocking, reverse stocking',
@@ -104,6 +119,11 @@ describe('rows that nobody names are seen to be', () => {
     expect(seen(['kp'.repeat(6), 'kp'.repeat(6), 'pk'.repeat(6), 'pk'.repeat(6)])).toBe(
       times(4, 'moss').join(', '),
     );
+  });
+
+  it('a rib where two rows of one width say so, whatever the shaped ones say', () => {
+    expect(seen(['kp'.repeat(6), 'kp'.repeat(6), `t${'kp'.repeat(5)}`])).toBe(times(3, 'rib 1x1').join(', '));
+    expect(seen(['kkpp'.repeat(3), 'tppkkppkkpp'])).toBe(times(2, 'rib 2x2').join(', '));
   });
 
   it('a rib whose edges are shaped, though its columns lie elsewhere then', () => {
