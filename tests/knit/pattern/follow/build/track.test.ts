@@ -150,3 +150,107 @@ describe('a shaping worked to its end', () => {
     expect(build.meanwhile).toEqual([]);
   });
 });
+
+type Group = NonNullable<Told['groups']>['list'][number];
+
+const groupsOf = (edge: 'both' | Edge, list: readonly Group[], more = {}): Told => ({
+  ...trackOf([], 0, edge),
+  groups: { work: 'bo', atEnd: false, list, begins: () => undefined, ...more },
+});
+
+/** A group is bound off where a row begins: at the right edge on the right side (common practice, no published source). */
+describe('groups worked to their end', () => {
+  it.each<[string, Told, Side, string]>([
+    [
+      'at the right edge',
+      groupsOf(
+        'right',
+        [4, 2, 2].map((stitches) => ({ stitches, every: 2 })),
+      ),
+      'RS',
+      '1 3 5 of 5: 32',
+    ],
+    [
+      'wait for their edge',
+      groupsOf(
+        'right',
+        [4, 2, 2].map((stitches) => ({ stitches, every: 2 })),
+      ),
+      'WS',
+      '2 4 6 of 6: 32',
+    ],
+    [
+      'at the left edge',
+      groupsOf(
+        'left',
+        [4, 2].map((stitches) => ({ stitches, every: 2 })),
+      ),
+      'RS',
+      '2 4 of 4: 34',
+    ],
+    [
+      'at both',
+      groupsOf(
+        'both',
+        [4, 4, 2].map((stitches) => ({ stitches, every: 1 })),
+      ),
+      'RS',
+      '1 2 3 of 3: 30',
+    ],
+    [
+      'every 4th row',
+      groupsOf(
+        'right',
+        [4, 4].map((stitches) => ({ stitches, every: 4 })),
+      ),
+      'RS',
+      '1 5 of 5: 32',
+    ],
+    [
+      'on the side that is said',
+      groupsOf(
+        'both',
+        [4, 4].map((stitches) => ({ stitches, every: 1, side: 'WS' })),
+      ),
+      'RS',
+      '2 4 of 4: 32',
+    ],
+    [
+      'at the end of a row',
+      groupsOf('left', [{ stitches: 4, every: 2 }], { atEnd: true, work: 'co' }),
+      'RS',
+      '1 of 1: 44',
+    ],
+    ['none', groupsOf('right', []), 'RS', 'none of 0: 40'],
+  ])('%s', (_, told, side, rows) => {
+    expect(shaped(told, 40, side)).toBe(rows);
+  });
+
+  it('begin once, with the first of them', () => {
+    let begun = 0;
+    const list = [4, 2].map((stitches) => ({ stitches, every: 2 }));
+    expect(shaped(groupsOf('left', list, { begins: () => (begun += 1) }))).toBe('2 4 of 4: 34');
+    expect(begun).toBe(1);
+  });
+
+  it('wait for rows first', () => {
+    const told = groupsOf('right', [{ stitches: 4, every: 2 }]);
+    expect(shaped({ ...told, wait: 1 })).toBe('3 of 3: 36');
+    expect(shaped({ ...told, wait: 2 })).toBe('3 of 3: 36');
+  });
+});
+
+describe('a shaping that waits for a count', () => {
+  it.each<[string, number, boolean, string]>([
+    ['of fewer stitches begins in the row behind it', 16, true, '18 16 13 10 10'],
+    ['of no fewer is there from the first row on', 16, false, '18 15 12 10 10'],
+    ['that never comes never begins', 4, true, '18 16 14 12 12'],
+  ])('%s', (_, stitches, fewer, counts) => {
+    const { build, part } = castOn(20);
+    const dec = trackOf([{ every: 1, times: 4 }]);
+    const waits = trackOf([{ every: 1, times: 2 }], -1, 'left', { waitFor: { stitches, fewer } });
+    build.meanwhile = [newTrack(part, dec, {}), newTrack(part, waits, waits)];
+    evenRows(build, part, 5, 'even');
+    expect(part.rows.map(({ after }) => after).join(' ')).toBe(counts);
+  });
+});
