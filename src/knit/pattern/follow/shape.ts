@@ -27,12 +27,7 @@ export function trackOf(
       ? said.beats.map((beat) => inRows(beat, rowHeight(build, part)))
       : [{ first: 1, every: 1, times: 1 }];
   const closed = ended(beats, stated);
-  const limit = closed.reduce(
-    (sum, beat) =>
-      sum +
-      (beat.until && beat.until.is !== 'count' ? (targetOf(build, piece, part, beat.until)?.rows ?? 1) : 0),
-    0,
-  );
+  const limit = closed.reduce((sum, { until }) => sum + rowsUntil(build, piece, part, until, waits), 0);
   const told = {
     edge: edgeFinder(said.edge, piece, part),
     change: said.change,
@@ -42,6 +37,21 @@ export function trackOf(
     line: build.line,
   };
   return newTrack(part, told, waits);
+}
+
+/** Rows to an end that is no count; what is waited for first lies before an end that is not counted from its beginning. */
+function rowsUntil(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  until: Beat['until'],
+  { wait = 0 }: Waits,
+): number {
+  if (until === undefined || until.is === 'count') return 0;
+  const { rows = 1, stretch } = targetOf(build, piece, part, until) ?? {};
+  const fromHere = until.is === 'rows' || (until.is === 'length' && until.from === 'here');
+  // nor does anybody know where it lies without a gauge
+  return fromHere || stretch?.open ? rows : Math.max(0, rows - wait);
 }
 
 /** A beat without an end takes the count stated after it. */

@@ -5,6 +5,27 @@ import { annotatedIn, expectAnnotated } from './annotated.ts';
 describe('at the same time, followed row by row,', () => {
   it.each(
     annotatedIn(`
+### a shaping from one length to another, beside rows that go on {"gauge": {"stitches": 20, "rows": 20}}
+Cast on 40 sts.
+  > →40
+Work in st st until piece measures 6 cm. At the same time, when piece measures 2 cm, dec 1 st at each end of every row until piece measures 4 cm.
+  > 40→32 long: 12 rows Piece/body 1 RS knit · WS purl · RS knit · WS purl · RS dec, knit to last 2 sts, dec (38) · WS dec, purl to last 2 sts, dec (36) · RS dec, knit to last 2 sts, dec (34) · WS dec, purl to last 2 sts, dec (32) · [RS knit · WS purl] ×2
+Bind off.
+  > 32→0 Piece/body 13 RS bind off all sts in pattern (0)
+  > = gauge stitches 20, rows 20
+  > = Piece, other, 1 to make, lines 2 3
+  > =   body from {castOn 40}, RS: 12 stocking 4 mm (length {id 'piece/3', open false, mm 60, from start}); bind off
+
+### the same where nobody knows how long a row is
+Cast on 40 sts.
+  > →40
+Work in st st until piece measures 6 cm. At the same time, when piece measures 2 cm, dec 1 st at each end of every row until piece measures 4 cm.
+  > 40 as long as she likes: 2 rows Piece/body 1 RS knit · WS purl
+Bind off.
+  > 40→0 Piece/body 3 RS dec, knit to last 2 sts, dec (38) · WS dec, purl to last 2 sts, dec (36) · RS bind off all sts in pattern (0)
+  > = Piece, other, 1 to make, lines 2 3
+  > =   body from {castOn 40}, RS: 2 stocking 4 mm (length {id 'piece/3', open, mm 60, from start}); 2 stocking 4 mm; bind off
+
 ### a shaping beside, on the same line
 LEFT FRONT
   > heading

@@ -139,26 +139,6 @@ Work in st st for 5 cm.
   > =   body from {castOn 22}, RS: 14 stocking 4 mm (length {id 'piece/1', open false, mm 50, from here}); hold
 
 
-### how many are left at a turn, said once more
-Cast on 20 sts.
-  > →20
-Work 2 rows in st st.
-  > 20 Piece/body 1 RS knit · WS purl
-Next row: K12, turn, leaving rem 8 sts unworked.
-  > 20 Piece/body 3 RS k12, turn
-Next row: P to end.
-  > 20 Piece/body 4 WS leave 8 sts unworked, purl to end
-Next row: K12, turn, leaving rem 7 sts unworked.
-  > 20 Piece/body 5 RS k12, turn
-  > ✗ count contradicts @5:1 statedStitches 7, foundStitches 8
-Next row: P to end.
-  > 20 Piece/body 6 WS leave 8 sts unworked, purl to end
-Work 2 rows.
-  > 20 Piece/body 7 RS knit · WS purl
-  > = Piece, other, 1 to make, lines 2 3 4 5 6 7
-  > =   body from {castOn 20}, RS: 8 stocking 4 mm; hold
-
-
 ### a rib of three columns, named when it goes on
 Cast on 12 sts.
   > →12

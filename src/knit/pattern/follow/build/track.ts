@@ -34,7 +34,10 @@ export function nextEdits(track: Track, part: PartBuild): Edit[] {
   if (track.wait > 0) {
     track.wait -= 1;
     // the row in hand is the last one waited for: the beat begins with the one after it
-    if (track.wait === 0) track.due = dueFirst(track, otherSide(nextSide(part)));
+    if (track.wait > 0) return [];
+    track.due = dueFirst(track, otherSide(nextSide(part)));
+    // it is settled as the first row of a beat that counts its rows, and is none of them
+    if (track.beats[0]?.until) track.limit += 1;
     return [];
   }
   track.due -= 1;

@@ -254,3 +254,10 @@ describe('a shaping that waits for a count', () => {
     expect(part.rows.map(({ after }) => after).join(' ')).toBe(counts);
   });
 });
+
+it('a shaping for so many rows counts none of those that it waits for', () => {
+  const until = { is: 'rows', n: 4 } as const;
+  const rows = (wait: number) =>
+    shaped(trackOf([{ every: 1, until }], -1, 'both', { limit: 4, wait }), 40, 'WS');
+  expect([0, 1, 2].map(rows)).toEqual(['1 2 3 4 of 4: 32', '2 3 4 5 of 5: 32', '3 4 5 6 of 6: 32']);
+});
