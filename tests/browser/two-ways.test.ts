@@ -94,7 +94,7 @@ it('two phones plan the same piece anew, are united by a file, and she chooses b
   }
   expect(await two.page.evaluate('document.documentElement.scrollWidth')).toBe(320);
 
-  await two.page.getByRole('button', { name: /^Row 6 of .* this device$/ }).tap();
+  await two.page.getByRole('button', { name: /^Row 6 worked\s*\d+ stitches\s*this device$/ }).tap();
   await knitterAt(two.page, host.url).shows(7);
   await two.page.getByRole('button', { name: 'Two ways here: choose' }).waitFor({ state: 'detached' });
   await two.page.reload();
@@ -109,7 +109,7 @@ it('two phones plan the same piece anew, are united by a file, and she chooses b
   await first.shows(7);
   await one.page.goto(`${make}/rip`);
   await one.page.getByRole('button', { name: 'Take that up again' }).tap();
-  await one.page.getByText(/^Row 6 of .* from the other device/).waitFor();
+  await one.page.getByText(/^Row\s6 worked, .* from the other device/).waitFor();
   await one.page.goto(make);
   await first.shows(8);
   expect([...one.strangers, ...two.strangers, ...one.complaints, ...two.complaints]).toEqual([]);

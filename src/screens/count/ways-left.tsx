@@ -16,7 +16,7 @@ export function WaysLeft({ now }: { readonly now: InHand }) {
   }, [place]);
   return (
     <>
-      {ways.map(({ way, rows, total, stitches, isHere }) => (
+      {ways.map(({ way, rows, stitches, isHere }) => (
         <Notice
           key={way.end}
           kind="note"
@@ -24,7 +24,6 @@ export function WaysLeft({ now }: { readonly now: InHand }) {
         >
           {say('ways.left', {
             row: rows,
-            rows: total,
             stitches: saysStitches(stitches),
             device: saysDevice(isHere),
           })}

@@ -44,6 +44,7 @@ function Choice({ now }: { readonly now: InHand }) {
           {ways.map((one) => (
             <Button key={one.way.end} wide onPress={() => go(one.way)}>
               {saysWay(one)}
+              {one.rows > 0 && <span class="ways-count">{saysStitches(one.stitches)}</span>}
               <small>{saysDevice(one.isHere)}</small>
             </Button>
           ))}
@@ -53,10 +54,8 @@ function Choice({ now }: { readonly now: InHand }) {
   );
 }
 
-/** 'Row 36 of 50, 54 stitches', above the device that it was knitted by. */
-function saysWay({ rows, total, stitches }: WayToTell): string {
-  if (rows === 0) return say('ways.chooseStart', { rows: total });
-  return say('ways.choose', { row: rows, rows: total, stitches: saysStitches(stitches) });
-}
+/** 'Row 36 worked', not '36 of 50': by its heading the screen behind it is at row 37 then. Below it count and device. */
+const saysWay = ({ rows, total }: WayToTell): string =>
+  rows === 0 ? say('ways.chooseStart', { rows: total }) : say('ways.choose', { row: rows });
 
 export const saysDevice = (isHere: boolean): string => say(isHere ? 'ways.here' : 'ways.elsewhere');

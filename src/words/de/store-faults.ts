@@ -27,8 +27,7 @@ export const words = {
   'no-such-entry': 'Dieser Eintrag ist nicht im Protokoll.',
   'plan-missing': 'Arbeitsgang {part} eines Teils hat noch keine Reihen.',
   'at-the-end': 'Alle {rows} Reihen dieses Teils sind gestrickt.',
-  'place-moved':
-    'Jetzt kommt Reihe {nextRow}, nicht Reihe {row}: Die Stelle wurde inzwischen bewegt. Es wurde nichts geschrieben; tippe noch einmal für die Reihe, die du siehst.',
+  'place-moved': 'Inzwischen ist Reihe {nextRow} dran, nicht Reihe {row}. Es wurde nichts notiert.',
   'plan-moved':
     'Die Reihen, die du gesehen hast, gelten nicht mehr: Das Teil wurde inzwischen neu geplant. Es wurde nichts geschrieben; sieh dir die Reihe an, die jetzt kommt.',
   'row-outside': 'Eine Reihe {row} gibt es in diesem Teil nicht; es hat {rows}.',

@@ -7,8 +7,8 @@ export const words: Translation<typeof english> = {
   ask: 'Was davon liegt auf den Nadeln? Das andere wird behalten, unter „Aufribbeln“.',
   here: 'dieses Gerät',
   elsewhere: 'das andere Gerät',
-  choose: 'Reihe {row} von {rows}, {stitches}',
+  choose: 'Reihe {row} gestrickt',
   chooseStart: 'Noch nichts gestrickt, {rows} Reihen',
-  left: 'Reihe {row} von {rows}, {stitches}, {device}: Das blieb liegen, als zwei Geräte vereint wurden.',
+  left: 'Reihe {row} gestrickt, {stitches}, {device}: Das blieb liegen, als zwei Geräte vereint wurden.',
   takeUp: 'Das wieder aufnehmen',
 };

@@ -24,8 +24,7 @@ export const words = {
   'no-such-entry': 'This entry is not in the log.',
   'plan-missing': 'Part {part} of a piece has no rows yet.',
   'at-the-end': 'All {rows} rows of this part are worked.',
-  'place-moved':
-    'Row {nextRow} comes now, not row {row}: the place was moved meanwhile. Nothing was written; tap again for the row that you see.',
+  'place-moved': 'By now row {nextRow} is next, not row {row}. Nothing was written.',
   'plan-moved':
     'The rows that you saw are not those that hold now: the piece was planned anew meanwhile. Nothing was written; look at the row that comes now.',
   'row-outside': 'There is no row {row} in this part; it has {rows}.',

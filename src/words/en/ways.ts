@@ -5,8 +5,8 @@ export const words = {
   ask: 'Which of these is on your needles? The other is kept, under Rip back.',
   here: 'this device',
   elsewhere: 'the other device',
-  choose: 'Row {row} of {rows}, {stitches}',
+  choose: 'Row {row} worked',
   chooseStart: 'Nothing knitted, {rows} rows',
-  left: 'Row {row} of {rows}, {stitches}, from {device}: you left that when two devices were united.',
+  left: 'Row {row} worked, {stitches}, from {device}: you left that when two devices were united.',
   takeUp: 'Take that up again',
 } as const;

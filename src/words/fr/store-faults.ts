@@ -28,8 +28,7 @@ export const words = {
   'no-such-entry': 'Cette entrée n’est pas dans le journal.',
   'plan-missing': 'La partie {part} d’une pièce n’a pas encore de rangs.',
   'at-the-end': 'Les {rows} rangs de cette partie sont tous faits.',
-  'place-moved':
-    'C’est le rang {nextRow} qui vient, pas le rang {row} : le compteur a bougé entre-temps. Rien n’a été noté ; touchez encore pour le rang que vous voyez.',
+  'place-moved': 'Entre-temps, c’est le rang {nextRow} qui vient, pas le rang {row}. Rien n’a été noté.',
   'plan-moved':
     'Les rangs que vous voyiez ne sont pas ceux qui valent maintenant : la pièce a été replanifiée entre-temps. Rien n’a été noté ; regardez le rang qui vient.',
   'row-outside': 'Il n’y a pas de rang {row} dans cette partie ; elle en a {rows}.',

@@ -7,8 +7,8 @@ export const words: Translation<typeof english> = {
   ask: 'Lequel est sur vos aiguilles ? L’autre est gardé, sous Défaire.',
   here: 'cet appareil',
   elsewhere: 'l’autre appareil',
-  choose: 'Rang {row} sur {rows}, {stitches}',
+  choose: 'Rang {row} tricoté',
   chooseStart: 'Rien de tricoté, {rows} rangs',
-  left: 'Rang {row} sur {rows}, {stitches}, de {device} : vous l’avez laissé en réunissant deux appareils.',
+  left: 'Rang {row} tricoté, {stitches}, de {device} : vous l’avez laissé en réunissant deux appareils.',
   takeUp: 'Le reprendre',
 };
