@@ -11,8 +11,9 @@ export function rowWordsNow(rows: Speech['rows'] = speech.value.rows): RowWords 
   return module?.rowWords?.({ ...speech.value, rows }) ?? englishRowWords(terms, rows);
 }
 
-/** A row's words with each number held to what it counts: a line does not end between 'last 2' and 'sts'. */
-export const heldTogether = (words: string): string => words.replace(/(?<=\d) /g, '\xa0');
+/** A row's words with what is one phrase held together: a line ends within neither 'to last 2 sts' nor 'to end'. */
+export const heldTogether = (words: string): string =>
+  words.replace(/(?<=\d|bis) |(?<![,;]) (?=\d|last|end|fin)/g, '\xa0');
 
 /** A row in words, 'k2, k2tog, knit to end', as the settings have it. */
 export const saysRow = (steps: readonly Step[], rows?: Speech['rows']): string =>
