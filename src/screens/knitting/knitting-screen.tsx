@@ -15,15 +15,7 @@ import {
 } from '../../app/in-hand/reading.ts';
 import { hrefTo, makeAt, type Route } from '../../app/routes.ts';
 import { settings } from '../../app/settings/settings.ts';
-import {
-  garmentInHand,
-  type InHand,
-  inHand,
-  locked,
-  looking,
-  readFault,
-  storedRows,
-} from '../../app/state.ts';
+import { garmentInHand, type InHand, inHand, locked, readFault, storedRows } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { Late } from '../../pace/late.tsx';
 import { type MakeId, parseMakeKey } from '../../progress/log.ts';
@@ -49,7 +41,7 @@ import {
   useRestAfterPaint,
 } from './after-paint.ts';
 import { PadFoot } from './pad-foot.tsx';
-import { RowCard } from './row-card.tsx';
+import { RowCard, saysRowOf } from './row-card.tsx';
 import { saysMakeInHand, saysReading, saysSection } from './says-place.ts';
 import { SetUp } from './set-up.tsx';
 import type { SheetName } from './sheets.tsx';
@@ -149,7 +141,7 @@ function RowInHand({ title, id, onLegend }: RowInHandProps) {
   const read = toWork.value;
   if (!read) return inHand.value ? <PartEnd now={inHand.value} title={title} /> : null;
   return (
-    <div class={(looking.value ?? 0) > (inHand.value?.place.rows ?? 0) ? 'row-place row-ahead' : 'row-place'}>
+    <div class="row-place">
       <ReadAhead />
       <BeforeRow read={read} />
       <RowCard part={read.part} row={read.row} id={id} onLegend={onLegend} />
@@ -184,7 +176,7 @@ function Progress() {
     <div class="knitting-progress">
       {read && (
         <div class="knitting-row">
-          <strong>{say('knitting.rowOf', { row: read.row.n, rows: read.part.rows.length })}</strong>
+          <strong>{saysRowOf(read.part, read.row)}</strong>
           <span>
             {saysSection(read.part, read.row)} ·{' '}
             {isLooking.value ? say('knitting.onlyRead') : saysToGo(read.part.rows.length - read.row.n)}

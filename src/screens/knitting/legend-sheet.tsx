@@ -1,24 +1,29 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { Reading } from '../../app/in-hand/reading.ts';
+import { ownWordsOf } from '../../app/in-hand/row-now.ts';
 import type { PlannedRow } from '../../knit/piece/planned.ts';
 import type { Side } from '../../knit/row/step.ts';
 import { stitchesNamed } from '../../knit/row/stitches-of-steps.ts';
 import type { StitchName } from '../../knit/stitch.ts';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { saysEdge, saysShaping, saysSide } from '../../words/craft.ts';
 import type { Gloss } from '../../words/gloss.ts';
-import { saysRow } from '../../words/row.ts';
+import { heldTogether, saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { openGlossary } from '../../words/stitch-glossary.ts';
 
-export interface LegendSheetProps {
-  readonly row: PlannedRow;
+export interface LegendSheetProps extends Reading {
   readonly open: boolean;
   readonly onClose: () => void;
 }
 
-/** What the row's abbreviations mean and how the stitches are made; the glossary is loaded when it is asked for. */
-export function LegendSheet({ row, open, onClose }: LegendSheetProps) {
+/**
+ * What the row's abbreviations mean and how the stitches are made, below its words, which the sheet may lie on; the
+ * glossary is loaded when it is asked for.
+ */
+export function LegendSheet({ part, row, open, onClose }: LegendSheetProps) {
   const [gloss, setGloss] = useState<(name: StitchName | Side) => Gloss>();
   const { language, terms } = speech.value;
   useEffect(() => {
@@ -26,6 +31,10 @@ export function LegendSheet({ row, open, onClose }: LegendSheetProps) {
   }, [open, language, terms]);
   return (
     <Sheet open={open} title={say('knitting.legend')} onClose={onClose}>
+      <Shows what="legend" />
+      <p class="legend-row" dir="auto">
+        {heldTogether(ownWordsOf(part, row) ?? saysRow(row.steps))}
+      </p>
       <dl class="legend">
         {gloss && (
           <>

@@ -22,6 +22,7 @@ export function LookingBar({ now, row }: { readonly now: InHand; readonly row: n
   return (
     <div class="looking-bar">
       <Shows what="looking-bar" />
+      {row > now.place.rows && <Shows what="row-ahead" />}
       <p>
         {place === undefined ? say('otherRow.lookingDone', { row }) : say('otherRow.looking', { row, place })}
       </p>

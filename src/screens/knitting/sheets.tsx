@@ -24,7 +24,7 @@ export function Sheets({ open, title, onClose }: SheetsProps) {
   return (
     <>
       <RowsSheet now={now} open={open === 'rows'} onClose={onClose} />
-      {read && <LegendSheet row={read.row} open={open === 'legend'} onClose={onClose} />}
+      {read && <LegendSheet {...read} open={open === 'legend'} onClose={onClose} />}
       <ToolsSheet open={open === 'tools'} sentence={sentence} onClose={onClose} />
     </>
   );
