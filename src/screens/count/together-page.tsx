@@ -156,7 +156,7 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
                     {saysNumber(row.after)}
                   </strong>{' '}
                   <span class="count-soft" aria-hidden="true">
-                    {say(row.after === 1 ? 'knitting.afterRowOne' : 'knitting.afterRow')}
+                    {say('knitting.afterRow', { count: row.after })}
                   </span>
                   <span class="spoken">{saysStitches(row.after)}</span>
                 </p>

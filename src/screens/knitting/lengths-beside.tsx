@@ -1,6 +1,6 @@
 import { computed } from '@preact/signals';
 import { hasTension, nextWithBefore, partAsItStands } from '../../app/in-hand/before-row.ts';
-import { toWork } from '../../app/in-hand/reading.ts';
+import { isLooking, toWork } from '../../app/in-hand/reading.ts';
 import { nextShaping } from '../../app/in-hand/row-now.ts';
 import { lengthsAt, lengthTo } from '../../knit/piece/before-row.ts';
 import { useLate } from '../../pace/late.tsx';
@@ -25,7 +25,7 @@ const figures = computed((): readonly Figure[] => {
   const stops = [nextShaping(part, worked)?.n, nextWithBefore(part, row.n)?.n].filter((n) => n !== undefined);
   const next = stops.length > 0 ? Math.min(...stops) : undefined;
   return [
-    { what: say('lap.soFar'), mm: soFar },
+    { what: say(isLooking.value ? 'lap.atRow' : 'lap.soFar'), mm: soFar },
     { what: section === '' ? say('lap.toEnd') : say('lap.toEndOf', { section }), mm: toGo },
     ...(next === undefined
       ? []

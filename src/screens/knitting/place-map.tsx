@@ -25,7 +25,8 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
   const piece = garmentInHand.value?.pieces.find(({ id }) => id === now.place.piece);
   const others = useMemo(() => otherMakes(piece, now.place.make), [piece, now.place.make]);
   const worked = make ? workedOf(make, now) : [now.place.rows];
-  const turned = now.part.rows[(looking.value ?? now.place.rows + 1) - 1]?.side === 'WS';
+  // by the row in hand, as yarn and arrow are: of a row that is only read the line alone tells
+  const turned = now.part.rows[now.place.rows]?.side === 'WS';
   const read = ({ part, row }: RowPlace) => {
     const there = make?.places[part];
     if (there === undefined || there.id === now.make) lookAtRow(row);

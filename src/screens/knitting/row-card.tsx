@@ -47,14 +47,12 @@ export function RowCard({ part, row, id, onLegend }: RowCardProps) {
         style={{ '--letters': Math.max(...chunks.map(({ length }) => length)) }}
         onClick={onLegend}
       >
-        {chunks.length === 1 ? work : chunks.flatMap(onOneLine)}
+        {chunks.flatMap(onOneLine)}
       </div>
       <div class="row-after" id={`${id}c`}>
         <strong class="row-count">{saysNumber(row.after)}</strong>
         <span class="row-count-words">
-          <span class="row-count-word">
-            {say(row.after === 1 ? 'knitting.afterRowOne' : 'knitting.afterRow')}
-          </span>
+          <span class="row-count-word">{say('knitting.afterRow', { count: row.after })}</span>
           {shapes && change !== 0 && (
             <strong class="row-change">
               {say(change < 0 ? 'knitting.fewer' : 'knitting.moreThan', { count: Math.abs(change) })}
@@ -79,5 +77,5 @@ const onOneLine = (chunk: string) => [
 /** A whole sentence is no smaller for being one. */
 const MOST_LETTERS = 24;
 
-const saysRowOf = (part: PlannedPart, row: PlannedRow): string =>
+export const saysRowOf = (part: PlannedPart, row: PlannedRow): string =>
   say('knitting.rowOf', { row: row.n, rows: part.rows.length });

@@ -20,6 +20,7 @@ export const words: Translation<typeof english> = {
   noMoreShaping: 'Kein Formen mehr in diesem Teil',
   view: '{where}, wie es in der {side} vor dir liegt. {next}',
   soFar: 'bis hier',
+  atRow: 'bei dieser Reihe',
   toEndOf: 'bis Ende {section}',
   toEnd: 'bis zum Ende',
   toRow: 'bis Reihe {row}',

@@ -18,6 +18,7 @@ export const words = {
   noMoreShaping: 'No more shaping in this part',
   view: '{where}, as the {side} faces you. {next}',
   soFar: 'so far',
+  atRow: 'at this row',
   toEndOf: 'to the end of {section}',
   toEnd: 'to the end',
   toRow: 'to row {row}',

@@ -20,6 +20,7 @@ export const words: Translation<typeof english> = {
   noMoreShaping: 'Plus de façonnage dans cette partie',
   view: '{where}, côté {side} face à vous. {next}',
   soFar: 'jusqu’ici',
+  atRow: 'à ce rang',
   toEndOf: 'jusqu’à la fin de {section}',
   toEnd: 'jusqu’à la fin',
   toRow: 'jusqu’au rang {row}',
