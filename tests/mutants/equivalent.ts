@@ -10,6 +10,13 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/knit/pattern/follow/groups.ts',
+    line: 'limit: 0,',
+    before: '0',
+    after: '1',
+    why: 'groups have no beats, and only these count rows to a limit',
+  },
+  {
     file: 'src/knit/written/look-figures.ts',
     line: "const wanted = figuresOf(line, 1, words.list)[0]?.join() ?? '';",
     before: '1',
