@@ -49,8 +49,7 @@ export const readHold = (c: Cursor): ReadItem | undefined =>
         skipManner(c);
         return n === undefined ? { item: toGoal('hold', c) } : counted('hold', n);
       }
-      if (n !== undefined && takeAnyPhrase(c, 'unworked'))
-        return counted('unworked', n);
+      if (n !== undefined && takeAnyPhrase(c, 'unworked')) return counted('unworked', n);
       if (all && takeAnyPhrase(c, 'unworked', 'on the? left|lh? needle'))
         return { item: toGoal('unworked', c) };
     }
