@@ -284,7 +284,6 @@ export const words: Translation<typeof english> = {
   strike: 'Streichen: {what}',
   noNotes: 'Noch keine Notizen und keine Sicherungsfäden.',
   fromMake: 'Nr. {make}',
-
   togetherWith: 'Zusammen mit',
   togetherNone: 'Kein anderes Teil dieses Stücks könnte die Nadel teilen.',
   togetherSide: 'Diese Reihe: {side}',

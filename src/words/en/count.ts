@@ -288,7 +288,6 @@ export const words = {
   strike: 'Strike out: {what}',
   noNotes: 'No notes and no lifelines yet.',
   fromMake: 'no. {make}',
-
   togetherWith: 'Together with',
   togetherNone: 'There is no other part of this garment that could share the needle.',
   togetherSide: 'This row: {side}',
