@@ -89,6 +89,8 @@ export function ownWords(
     words: said,
     fault,
     ...soundsLikeWork(tokens, sentence.from, sentence.to),
+    // what stands behind the name of a row is the row, in whatever words
+    ...(label !== undefined && label.name === undefined ? { work: true } : {}),
     castsOn: castsOnSomewhere(cursorOver(tokens, sentence.from, sentence.to)),
     another:
       likeAnother(cursorOver(tokens, sentence.from, sentence.to)) ||

@@ -251,3 +251,18 @@ it('behind another piece that is worked up to an unknown place nobody knows in w
   expect(told(...text)).toEqual(['7 place not known', '8 from 7']);
   expect(rowsOf(...text).at(-1)).toBe('RS dec, work in pattern to last 2 sts, dec 32');
 });
+
+describe('what stands behind the name of a row', () => {
+  const begun = ['FRONT', 'Cast on 36 sts.', 'Knit 4 rows.'];
+  it.each(['Next row: Frumple to end.', 'Next row (RS): Frumple across.', 'Row 5: Frumple to end.'])(
+    'is a row in whatever words, and told: %s',
+    (line) => {
+      const text = [...begun, line, 'Knit 2 rows.'];
+      expect(told(...text).some((one) => one.startsWith('4 '))).toBe(true);
+      expect(rowsOf(...text)).toHaveLength(7);
+    },
+  );
+  it('talk that names none stays talk', () => {
+    expect(told(...begun, 'Frumple to the end of the day.')).toEqual([]);
+  });
+});
