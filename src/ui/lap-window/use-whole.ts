@@ -2,7 +2,7 @@ import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /**
- * A window that the foot would cut yields to what lies below it: half a needle is none. It is asked where it lies once the
+ * A window that the foot would cut, or that leaves the lengths below it to be cut, yields: half a needle is none. It is asked where it lies once the
  * page is laid out anyway, with every row and whenever what stands above it grows, before that is painted.
  */
 export function useWhole(): RefObject<HTMLButtonElement | null> {
@@ -23,10 +23,14 @@ const WAYS = ['', 'lap-low', 'lap-yields'];
 
 function yieldIfCut(own: HTMLElement, page: HTMLElement): void {
   const from = page.getBoundingClientRect().top - page.scrollTop;
-  for (const way of WAYS) {
-    own.classList.remove(...WAYS.filter(Boolean));
-    if (way) own.classList.add(way);
-    const { top, bottom } = own.getBoundingClientRect();
-    if (top - from >= page.clientHeight || bottom - from <= page.clientHeight) return;
-  }
+  const isCut = (it: Element): boolean => {
+    const { top, bottom } = it.getBoundingClientRect();
+    return top - from < page.clientHeight && bottom - from > page.clientHeight + 1;
+  };
+  // nor are the lengths that move with it, where they can be whole too
+  for (const those of [[own, ...page.querySelectorAll('.lengths > div')], [own]])
+    for (const way of WAYS) {
+      own.className = `lap ${way}`;
+      if (!those.some(isCut)) return;
+    }
 }
