@@ -2,7 +2,7 @@ import { turn } from './turn.ts';
 
 /**
  * Files in a browser of which every run leaves one in three to another turn: each looks at a screen or goes a way of its
- * own, and seldom breaks. What is stored, what holds offline, the row in hand and the walk through every screen are in each
+ * own, and seldom breaks. What is stored, what holds offline, the limits of size, the row in hand and the walk through every screen are in each
  * run. The longest first: every third of them is a third of the time.
  */
 const inTurn = [
@@ -19,7 +19,6 @@ const inTurn = [
   'speech',
   'pass-on',
   'hand',
-  'bars',
   'draft',
   'another-size',
   'languages',
