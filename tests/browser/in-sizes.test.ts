@@ -96,7 +96,7 @@ it.each(walkedBy(['en-GB', 'de-DE'] as const, (language) => language === 'de-DE'
     // 37 in of the body table, 94 cm
     await expect
       .poll(() => written.innerText())
-      .toMatch(/Body, round the chest: .* 94, .* cm \/ 29 \(33, 37, 41, 45\)\sin/);
+      .toMatch(/Body, round the chest: .* 94, .*\scm \/ 29 \(33, 37, 41, 45\)\sin/);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
 
     expect(await violations(page)).toEqual([]);

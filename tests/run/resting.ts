@@ -2,8 +2,8 @@ import { turn } from './turn.ts';
 
 /**
  * Files in a browser of which every run leaves one in three to another turn: each looks at a screen or goes a way of its
- * own, and seldom breaks. What is stored, what holds offline, the limits of size, the row in hand and the walk through every screen are in each
- * run. The longest first: every third of them is a third of the time.
+ * own, and seldom breaks. What is stored, what holds offline, the limits of size, the row in hand and the walk through every
+ * screen are in each run. The longest first: every third of them is a third of the time.
  */
 const inTurn = [
   'whole-in-sight',
