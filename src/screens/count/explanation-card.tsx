@@ -1,4 +1,3 @@
-import { Fragment } from 'preact';
 import { setPlace } from '../../app/in-hand/count.ts';
 import { goTo } from '../../app/navigate.ts';
 import type { InHand } from '../../app/state.ts';
@@ -11,9 +10,6 @@ import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import { hrefToTool } from './tools.ts';
 
-/** What puts the planned count on the needle at once; a stitch made or taken out comes a row later. */
-const atOnce: ReadonlySet<Said['code']> = new Set(['catch stitch', 'let down']);
-
 interface ExplanationCardProps {
   readonly explanation: Explanation;
   readonly now: InHand;
@@ -24,10 +20,7 @@ interface ExplanationCardProps {
 }
 
 /** One thing that can be: what to look for, and what to do. */
-export function ExplanationCard(props: ExplanationCardProps) {
-  const { explanation, now, counted, planned, likeliest, onMended } = props;
-  // what mends it at once on the needle, before what plans around it
-  const lastByHand = explanation.toDo.filter(({ code }) => atOnce.has(code)).at(-1);
+export function ExplanationCard({ explanation, likeliest, ...figures }: ExplanationCardProps) {
   const share = saysShare(explanation.likelihood);
   return (
     <Card tone={likeliest ? 'place' : 'plain'} label={saysCause(explanation)}>
@@ -38,29 +31,20 @@ export function ExplanationCard(props: ExplanationCardProps) {
         )}
         <p>{saysSign(explanation)}</p>
         {explanation.toDo.map((advice) => (
-          <Fragment key={advice.code}>
-            <Advice advice={advice} now={now} counted={counted} edge={explanation.edge} />
-            {advice === lastByHand && (
-              <Button icon="check" wide onPress={onMended}>
-                {say('count.mended', { count: planned })}
-              </Button>
-            )}
-          </Fragment>
+          <Advice key={advice.code} advice={advice} edge={explanation.edge} {...figures} />
         ))}
       </div>
     </Card>
   );
 }
 
-interface AdviceProps {
+interface AdviceProps extends Omit<ExplanationCardProps, 'explanation' | 'likeliest'> {
   readonly advice: Said;
-  readonly now: InHand;
-  readonly counted: number;
   readonly edge: Explanation['edge'];
 }
 
 /** What the app can do is a button; what only hands can do is said. */
-function Advice({ advice, now, counted, edge }: AdviceProps) {
+function Advice({ advice, now, counted, planned, edge, onMended }: AdviceProps) {
   const said = saysAdvice(advice);
   const { row = 0 } = advice.figures;
   switch (advice.code) {
@@ -95,6 +79,17 @@ function Advice({ advice, now, counted, edge }: AdviceProps) {
         >
           {said}
         </Button>
+      );
+    // the planned count is on the needle at once; a stitch made or taken out comes a row later
+    case 'catch stitch':
+    case 'let down':
+      return (
+        <>
+          <p>{said}</p>
+          <Button icon="check" wide onPress={onMended}>
+            {say('count.mended', { count: planned })}
+          </Button>
+        </>
       );
     case 'find the place':
       return (

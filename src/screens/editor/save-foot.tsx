@@ -1,7 +1,8 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { checkOf } from '../../app/drafts/editor/check-of.ts';
 import { type Editor, garmentFaults, keeping } from '../../app/drafts/editor/editor.ts';
 import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
+import { openStanding } from '../../app/drafts/editor/mending.ts';
 import { nothingElsewhere } from '../../app/drafts/editor/onto-stored.ts';
 import { saveGarment } from '../../app/drafts/editor/save-garment.ts';
 import { goInstead } from '../../app/navigate.ts';
@@ -16,7 +17,7 @@ import { say } from '../../words/say.ts';
 import { brokenBy, showBroken } from '../mends/mends.tsx';
 import { savedWithout } from './draft-notice.tsx';
 import { FaultButton } from './fault-list.tsx';
-import { useAsked } from './mends-here.tsx';
+import { askedHere } from './mends-here.tsx';
 import { showBlanks } from './says-here.ts';
 
 /** Where what she typed is, and the button that makes it ready to knit. */
@@ -29,11 +30,16 @@ export function SaveFoot({
 }) {
   const [busy, setBusy] = useState(false);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
-  const { pieces } = editor.history.now;
+  const { garment, old, history } = editor;
+  const { pieces } = history.now;
   const wrong = pieces.filter(({ form }) => checkOf(form).faults.length > 0).length;
   const ready = pieces.length - wrong;
   const missing = garmentFaults.value.length;
-  useEffect(() => setTrouble(undefined), [editor.history.now]);
+  useEffect(() => setTrouble(undefined), [history.now]);
+  // here once for all that is asked of it: band, page and foot
+  useEffect(() => {
+    if (old) void openStanding(garment);
+  }, [garment, old, piece?.id]);
   const save = async () => {
     showBlanks.value = true;
     if (missing > 0 || ready === 0) {
@@ -92,8 +98,8 @@ export function SaveFoot({
 
 /** That every row of the piece was worked out, from what it begins with to what it leaves; or how much of what it is sewn to no longer matches. */
 function WorksOut({ editor, piece }: { readonly editor: Editor; readonly piece: PieceEntry }) {
-  const { asked } = useAsked(editor, piece.id);
-  const broken = useMemo(() => (asked ? brokenBy(asked) : 0), [asked]);
+  const { asked } = askedHere(editor, piece.id);
+  const broken = asked ? brokenBy(asked) : 0;
   if (broken > 0)
     return (
       <Button icon="warning" onPress={showBroken}>

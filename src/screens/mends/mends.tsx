@@ -150,7 +150,14 @@ export function showBroken(): void {
   list?.querySelector('button')?.focus({ preventScroll: true });
 }
 
-const broken = ({ before, after }: Asked<StandingGarment>): readonly Found[] =>
-  consequences(before, after).map((what) => ({ what: [what] }));
+const listed = new WeakMap<Asked<StandingGarment>, readonly Found[]>();
+
+/** Worked out once for each: what lists it and the foot that counts it both ask. */
+function broken(asked: Asked<StandingGarment>): readonly Found[] {
+  const known =
+    listed.get(asked) ?? consequences(asked.before, asked.after).map((what) => ({ what: [what] }));
+  listed.set(asked, known);
+  return known;
+}
 
 const PAUSE_MS = 300;

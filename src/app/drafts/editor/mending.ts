@@ -24,12 +24,33 @@ export async function openStanding(garment: GarmentId): Promise<void> {
   if (view) standingEdited.value = view;
 }
 
+interface Known {
+  readonly of: readonly unknown[];
+  readonly asked: Asked<StandingGarment> | undefined;
+}
+
+const known = new WeakMap<GarmentForm, Known>();
+
 /**
  * What was typed so far, asked of the making up: the garment as it stands and as it would be saved. Undefined where
- * nothing is stored yet, or nothing is another.
+ * nothing is stored yet, or nothing is another. Worked out once for each state of the form: band and foot both ask.
  * @param inHand the piece that is being typed at
  */
 export function askedOf(
+  editor: Editor,
+  view: GarmentView,
+  inHand: PieceId | undefined,
+): Asked<StandingGarment> | undefined {
+  const form = editor.history.now;
+  const of = [view, editor.old, editor.begun, inHand];
+  const before = known.get(form);
+  if (before && of.every((one, i) => one === before.of[i])) return before.asked;
+  const asked = askedAnew(editor, view, inHand);
+  known.set(form, { of, asked });
+  return asked;
+}
+
+function askedAnew(
   { old, begun, history: { now: form } }: Editor,
   view: GarmentView,
   inHand: PieceId | undefined,
