@@ -137,7 +137,7 @@ describe('who listens', () => {
           .map((id) => document.getElementById(id)?.textContent ?? '?')
           .join(' | '),
       );
-      expect(said).toMatch(/^k2, ssk, .*, k2\s+\| 104stitches after this row2 fewer than before$/);
+      expect(said).toMatch(/^k2, ssk, .*, k2\s+\| 104stitches after this row2 fewer$/);
     }));
 
   it('hears where the next shaping lies, from ten rows before it on, and that a row was taken back', () =>
