@@ -1,5 +1,6 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Edge } from '../../piece/recipe.ts';
+import type { Item } from '../../row/read/notation.ts';
 import type { EdgeName } from '../say/how-far.ts';
 import type { Statement } from '../say/statement.ts';
 import { hasBorders, keepBorder, keepOn } from './build/borders.ts';
@@ -11,7 +12,7 @@ import {
   type PieceBuild,
   startEdge,
 } from './build/build.ts';
-import { fabricOf } from './build/fabric.ts';
+import { fabricOf, knownFabric } from './build/fabric.ts';
 import { isHalf, neckOf } from './build/part.ts';
 import { doEven } from './even.ts';
 
@@ -31,10 +32,22 @@ export function doBorders(
     const kept = fabricOf(fabric, build, part);
     const edges = edgesOf(edge, piece, part);
     if (kept?.is !== 'face' || edges === undefined) return fault('place not known');
+    if (kept.name === 'garter' && hasGarterEdges(part))
+      Object.assign(part, { fabric: knownFabric('stocking'), fabricRow: nextSide(part) === 'RS' ? 0 : 1 });
     for (const at of edges) keepBorder(part, at, stitches, kept.rows, said.throughout);
   }
   return wrong;
 }
+
+/** 'K', 'k1, p to last st, k1': rows with edges of their own, in whose place others are said. */
+const hasGarterEdges = ({ fabric }: PartBuild): boolean =>
+  fabric.is === 'rows' &&
+  fabric.rows.length === 2 &&
+  fabric.rows.some((row) => worksOf(row) === 'k') &&
+  fabric.rows.some((row) => worksOf(row) === 'kpk');
+
+const worksOf = (items: readonly Item[]): string =>
+  items.map((item) => ('work' in item ? item.work : '?')).join('');
 
 function edgesOf(edge: EdgeName | 'unsaid', piece: PieceBuild, part: PartBuild): readonly Edge[] | undefined {
   const neck = neckOf(piece, part);

@@ -22,7 +22,8 @@ export function doButtonholes(build: Build, said: Said, ahead: readonly AnySaid[
   }
   const part = isDone(build.part) ? undefined : build.part;
   // for the piece that is begun behind it: 'work as for left front, making buttonholes every 12th row'
-  if (part === undefined) build.holesNext = said;
+  if (part === undefined && said.beats.length > 0) build.holesNext = said;
+  if (part === undefined && said.beats.length === 0) return fault('place not known');
   return part && build.piece && layHoles(build, build.piece, part, said);
 }
 
@@ -52,7 +53,7 @@ export function layHoles(build: Build, piece: PieceBuild, part: PartBuild, said:
 export function doneOmitting(build: Build): Fault | undefined {
   const { omits } = build;
   build.omits = undefined;
-  return omits?.met === false && omits.doubt ? noHole() : undefined;
+  return omits?.left || (omits?.met === false && omits.doubt) ? noHole() : undefined;
 }
 
 export const noHole = (): Fault => fault('row not known', { rowName: 'buttonhole' });

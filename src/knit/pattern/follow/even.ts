@@ -9,6 +9,7 @@ import { countDiffers } from './build/compare.ts';
 import { useCycle } from './build/cycle.ts';
 import {
   fabricOf,
+  isRibbed,
   knownFabric,
   onlyPattern,
   patternOfOthers,
@@ -128,17 +129,6 @@ const looksRibbed = ({ fabric, rows }: PartBuild): boolean =>
   fabric.rows.length === 2 &&
   rows.length > 0 &&
   fabric.rows.every((items) => isRibbed(items));
-
-function isRibbed(items: readonly Item[]): boolean {
-  const works = new Set<string>();
-  const plain = (one: Item): boolean => {
-    if ('items' in one) return one.items.every(plain);
-    if (one.is !== 'stitches' && one.is !== 'stitches to') return false;
-    works.add(one.work);
-    return one.work === 'k' || one.work === 'p';
-  };
-  return items.every(plain) && works.size === 2;
-}
 
 /** 'K 1 row, p 1 row' behind a border of numbered rows: stocking stitch has begun. */
 function endsInStocking({ rows, cycle }: PartBuild): boolean {

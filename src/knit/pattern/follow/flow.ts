@@ -137,7 +137,8 @@ function workSaid(
     statement.is !== 'cast on' &&
     statement.is !== 'pick up' &&
     statement.is !== 'gauge' &&
-    statement.is !== 'multiple'
+    statement.is !== 'multiple' &&
+    !(statement.is === 'even' && statement.wholly)
   ) {
     note.kind = 'talk';
     // 'Note: keep 4 sts at each end in garter st throughout' is an order, and nobody knows for which pieces

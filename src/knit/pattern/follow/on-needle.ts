@@ -4,7 +4,9 @@ import { doAsFor } from './as-for.ts';
 import { doBindOff } from './bind-off.ts';
 import { doBorders } from './borders.ts';
 import type { Build, PartBuild, PieceBuild } from './build/build.ts';
+import { useCycle } from './build/cycle.ts';
 import { endDiffers } from './build/end-differs.ts';
+import { unsaidFabric } from './build/fabric.ts';
 import { resolveGap } from './build/gap.ts';
 import { isDone } from './build/part.ts';
 import { pieceInHand, startPending } from './build/piece-in-hand.ts';
@@ -102,7 +104,28 @@ export function doOnNeedle(
   if (statement.is === 'work on') return doWorkOn(build, piece, part, statement);
   const now = resolveGap(build, piece, part);
   const pending = flushCycle(build, piece, now);
-  return pending ?? doWork(build, piece, now, said, statement, ahead);
+  const unsaid = beginsUnsaid(build, now, statement);
+  return (
+    pending ??
+    doWork(build, piece, now, said, statement, ahead) ??
+    (unsaid ? fault('fabric not known', { name: 'pattern' }) : undefined)
+  );
+}
+
+/** A piece is begun without a word of its fabric, and none before it was in stocking st: in what, nobody says. */
+function beginsUnsaid({ begun, piece }: Build, part: PartBuild, statement: Statement): boolean {
+  if (part.rows.length > 0 || part.parent !== undefined || part.fabric !== unsaidFabric) return false;
+  const bare = statement.is === 'even' && statement.fabric === undefined && statement.until !== undefined;
+  if (!bare && statement.is !== 'shape' && statement.is !== 'groups') return false;
+  const others = begun
+    .filter((one) => one !== piece)
+    .flatMap(({ parts }) => parts.flatMap(({ rows }) => rows));
+  return (
+    others.length > 0 &&
+    others.every(
+      ({ fabric, items }) => fabric.label !== 'stocking' || (items !== undefined && fabric === unsaidFabric),
+    )
+  );
 }
 
 /** 'Work as for back' below a heading begins the piece that the heading names. */
@@ -134,7 +157,10 @@ function doWork(
   ahead: readonly Said[],
 ): Fault | undefined {
   const work: Work = statement;
-  if (work.is === 'shape' || work.is === 'groups') leaveUnsaid(part);
+  if (work.is === 'shape' || work.is === 'groups') {
+    if (part.cycle?.repeated) useCycle(part);
+    leaveUnsaid(part);
+  }
   switch (work.is) {
     case 'even':
       return doEven(build, piece, part, work);

@@ -44,6 +44,12 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
     note.kind = 'own words';
     return;
   }
+  // what all of it is worked in is no talk
+  if (part === undefined && one.wholly) {
+    note.faults.push(one.fault);
+    note.kind = 'own words';
+    return;
+  }
   const title = one.short && isDone(part) && !one.asks;
   if (!one.work && one.bids && !build.talk && part !== undefined && !isDone(part)) {
     note.faults.push(one.fault);

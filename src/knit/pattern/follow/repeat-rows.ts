@@ -2,7 +2,7 @@ import { type Fault, fault } from '../../fault.ts';
 import type { Item } from '../../row/read/notation.ts';
 import type { Statement } from '../say/statement.ts';
 import type { Build, MadeRow, PartBuild, PieceBuild } from './build/build.ts';
-import { allRows, rememberFaces, rowsBetween, simplify } from './build/cycle.ts';
+import { allRows, bringsBack, rememberFaces, rowsBetween, simplify } from './build/cycle.ts';
 import { makeFabricRow } from './build/fabric-row.ts';
 import { makeOwnRow, makeWrittenRow } from './build/make-row.ts';
 import { MOST_ROWS } from './build/push-row.ts';
@@ -169,12 +169,12 @@ function numberLast(part: PartBuild, first: number, last: number): void {
   cycle.done = cycle.last;
 }
 
-/** Rows that leave the count alone are the pattern from here on. */
+/** Rows that leave the count as it was are the pattern from here on. */
 function keepAsFabric(part: PartBuild, again: readonly Again[], done = 0): void {
   const rows = again.map((one) => one.items);
   if (rows.some((items) => items === undefined)) return;
   const made = part.rows.slice(Math.max(0, part.rows.length - Math.max(done, again.length)));
-  if (made.some((row) => row.before !== row.after)) return;
+  if (!bringsBack(made, rows.length)) return;
   const numbered = allRows(part);
   const some = numbered.length > rows.length ? { numbered } : {};
   part.fabric = { is: 'rows', rows: rows as (readonly Item[])[], label: 'pattern', faces: [], ...some };

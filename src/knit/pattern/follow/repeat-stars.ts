@@ -10,17 +10,20 @@ const MOST_AGAIN = 4000;
 export function sayAgain(flow: readonly Flow[]): readonly Flow[] {
   if (!flow.some(isRepeat)) return flow;
   const out: Flow[] = [];
-  const stars = new Map<1 | 2, number>();
+  const stars = new Map<1 | 2, { readonly from: number; to?: number }>();
   let left = MOST_AGAIN;
   for (const [i, one] of flow.entries()) {
     const said = one.is === 'said' ? one.said.statement : undefined;
     if (said?.is === 'heading' && said.piece) stars.clear();
     const sign = said?.is === 'star' ? 1 : said?.is === 'stars' ? 2 : undefined;
     // '… k to end.* Rep from * to *': the second closes what the first began
-    const closes = sign !== undefined && stars.has(sign) && repeats(flow[i + 1], sign);
-    if (sign !== undefined && !closes) stars.set(sign, out.length + 1);
-    const from = said?.is === 'repeat from stars' ? stars.get(said.stars) : undefined;
-    const again = from === undefined ? [] : out.slice(from).filter((each) => !isStar(each));
+    const open = sign && stars.get(sign);
+    const closes = open && repeats(flow[i + 1], sign);
+    if (sign !== undefined && !closes) stars.set(sign, { from: out.length + 1 });
+    // between '**' and '**' they are worked again as often as it is said
+    else if (open && sign === 2) open.to = out.length;
+    const range = said?.is === 'repeat from stars' ? stars.get(said.stars) : undefined;
+    const again = range === undefined ? [] : out.slice(range.from, range.to).filter((each) => !isStar(each));
     if (
       one.is !== 'said' ||
       said?.is !== 'repeat from stars' ||
@@ -32,7 +35,7 @@ export function sayAgain(flow: readonly Flow[]): readonly Flow[] {
     }
     left -= again.length * said.times;
     for (let i = 0; i < said.times; i += 1) for (const each of again) out.push(saidHere(each, one));
-    stars.delete(said.stars);
+    if (range?.to === undefined) stars.delete(said.stars);
     const last = out.at(-1) as Flow;
     if (last.is === 'said' && one.said.stated !== undefined)
       out[out.length - 1] = { ...last, said: { ...last.said, stated: one.said.stated } };

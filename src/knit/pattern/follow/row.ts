@@ -55,14 +55,18 @@ function doNumbered(
 ): Fault | undefined {
   const label = said.label as NonNullable<Row['label']>;
   const first = label.rows[0] as number;
-  if (first === 1 || part.cycle === undefined) {
+  const again = part.cycle !== undefined && first <= part.cycle.done && !label.everyOther;
+  const repeated = part.cycle?.rows.get(first) === said.items;
+  if (first === 1 || part.cycle === undefined || again) {
     part.cycle = {
-      rows: new Map(),
+      // '… 6th row: k. 2nd row: k': a number that was worked already is worked anew
+      rows: new Map(first > 1 ? part.cycle?.rows : []),
       everyOther: undefined,
       ...(first > 1 && { earlier: allRows(part) }),
       done: first - 1,
       last: 0,
       first: part.rows.length,
+      ...(repeated && { repeated }),
     };
   }
   const { cycle } = part;

@@ -7,7 +7,8 @@ export type Slips = Extract<Statement, { is: 'slips' }>;
 
 /** Said before any piece it holds for all of them, within one for the rest of it. */
 export function doSlips(build: Build, said: Slips): undefined {
-  build.slips = { said, piece: build.pending ? undefined : build.piece };
+  // 'Slip the first st of every row. Knit the last st at the end of every row.'
+  build.slips = { said: { ...build.slips?.said, ...said }, piece: build.pending ? undefined : build.piece };
 }
 
 /** Rows with their first stitch slipped, and their last one as it was asked for: what the row is otherwise is known by then. */
@@ -24,7 +25,7 @@ function slipped({ steps, before }: MadeRow, { work, last }: Slips): MadeRow['st
   const works = [...expandRow(steps, before)];
   const plain = (at: number): boolean => ['k', 'p', 'patt'].includes(works.at(at) ?? '');
   if (works.length < 2 || (!plain(0) && !(last && plain(-1)))) return steps;
-  if (plain(0)) works[0] = work;
+  if (work && plain(0)) works[0] = work;
   if (last && plain(-1)) works[works.length - 1] = last;
   return shortenWorks(works);
 }

@@ -2,6 +2,7 @@ import { type Fault, fault } from '../../fault.ts';
 import type { Side } from '../../row/step.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
+import { useCycle } from './build/cycle.ts';
 import { isDone, setMark } from './build/part.ts';
 import { inYarn } from './build/push-row.ts';
 import { wantSide } from './build/want-side.ts';
@@ -30,6 +31,7 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       if (statement.makes !== undefined && build.piece && (isDone(build.part) || !build.part))
         build.piece.makes = Math.max(statement.makes, build.piece.makes);
       if (statement.about === 'hole' && build.holes.length === 0 && !isDone(build.part)) return noHole();
+      if (statement.about === 'pattern' && build.part) useCycle(build.part);
       if (statement.about === 'marker' && build.piece && build.part)
         setMark(build.piece, 'marker', build.part);
       return undefined;
@@ -79,6 +81,9 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       return undefined;
     case 'row':
       return doRowOrDefine(build, statement, ahead);
+    case 'even':
+      if (statement.wholly) build.wholly = statement.fabric;
+      return statement.wholly && isDone(build.part) ? undefined : doOnNeedle(build, said, statement, ahead);
     default:
       return doOnNeedle(build, said, statement, ahead);
   }

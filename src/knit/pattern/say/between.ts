@@ -54,7 +54,7 @@ const skipWhatFor = (c: Cursor): boolean =>
       takeAnyPhrase(
         c,
         'set aside for? later|now?',
-        'for the? bottom|lower|upper|top? border|edge|edging|hem|waistband|welt',
+        'for the? bottom|lower|upper|top|garter|moss|rib? st? border|edge|edging|hem|waistband|welt|yoke',
       ) &&
       (c.at >= c.end || sees(c, '.', ';')),
   );

@@ -25,7 +25,7 @@ export function readBindOff(c: Cursor): Statement | undefined {
   takes(c, 'loosely');
   return attempt(c, () => {
     // 'then, on next row, cast off all sts'
-    takeAnyPhrase(c, 'on|in the? next row ,?');
+    takeAnyPhrase(c, 'on|in the? next row ,?', 'finish|end by');
     if (!takeBindOff(c)) return undefined;
     skipHow(c);
     takePhrase(c, 'the? next');
@@ -35,7 +35,12 @@ export function readBindOff(c: Cursor): Statement | undefined {
     if (stitches !== undefined) c.at += 1;
     // 'bind off 3, 2, 1 sts' are several groups
     if (!takePhrase(c, STS) && sees(c, ',') && peekNumber(c, 1) !== undefined) return undefined;
-    takeAnyPhrase(c, 'for back|front of? neck', 'for neck|back|shoulder', 'for|on|at? each side|shoulder');
+    takeAnyPhrase(
+      c,
+      'for back|front of? neck',
+      'for|of neck|back|shoulder|sleeve',
+      'for|on|at? each side|shoulder',
+    );
     skipHow(c);
     takeAnyPhrase(c, 'at same gauge', 'in 1 row', 'on next row');
     skipHow(c);
@@ -46,7 +51,20 @@ export function readBindOff(c: Cursor): Statement | undefined {
       seesPhrase(c, 'and weave|darn|fasten|break|cut|sew|leave|draw|finish');
     const more =
       isOneOf(peekWord(c), ', .') &&
-      isWord(c.tokens[c.at + 1], 'k', 'p', 'work', 'patt', 'sl', 'dec', 'ssk', 'inc', 'rib');
+      isWord(
+        c.tokens[c.at + 1],
+        'k',
+        'p',
+        'work',
+        'patt',
+        'sl',
+        'dec',
+        'ssk',
+        'inc',
+        'rib',
+        'finish',
+        'complete',
+      );
     if (!done || (more && !all)) return undefined;
     return {
       is: 'bind off',

@@ -80,7 +80,7 @@ const readKnitted = (c: Cursor, always: boolean): BorderSaid[] | undefined =>
   });
 
 const takeEveryRow = (c: Cursor): boolean =>
-  takeAnyPhrase(c, 'of|on|in every|each|all row|rows', 'every|each row', 'throughout');
+  takeAnyPhrase(c, 'of|on|in every|each|all p|ws? row|rows', 'every|each row', 'throughout');
 
 interface Counted {
   readonly edge: EdgeName;

@@ -31,6 +31,7 @@ import type { Said, Statement } from './statement.ts';
 import { readStripes } from './stripes.ts';
 import { readTurn } from './turn.ts';
 import { readWhen } from './when.ts';
+import { readWholly } from './wholly.ts';
 import { readWorkOn } from './work-on.ts';
 import { readYarn } from './yarn.ts';
 
@@ -91,6 +92,8 @@ const CONSTRUCTS: readonly Construct[] = [
   readAtTheSameTime,
   // 'slip the first st of every row' would be a row
   readSlips,
+  // 'the whole jacket is in garter st' would be passed over
+  (c, said) => (said.every(({ statement }) => statement.is === 'heading') ? readWholly(c) : undefined),
   // 'these 2 rows form rib' would be a note
   readNamedRows,
   // 'when piece measures 10 cm, …' would be a note

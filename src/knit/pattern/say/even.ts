@@ -30,7 +30,7 @@ const EVEN = [
   'straight',
   'evenly',
   'plain',
-  'without further|more? shaping|inc|dec|increasing|decreasing',
+  '(? without any? further|more? shaping|inc|dec|increasing|decreasing )?',
   'on|over|across all? the|these|rem? rem? sts only?',
   'on these 2 sets',
   'on|over the? left|right front|back|side|shoulder sts only?',
@@ -244,7 +244,7 @@ const readBegin = (c: Cursor): 'k' | 'p' | undefined =>
       takes(c, 'a', 'an');
       const looks = takes(c, 'k', 'rs') ? 'k' : takes(c, 'p', 'ws') ? 'p' : undefined;
       if (looks && takes(c, 'row', 'rows')) {
-        takes(c, ',', ')');
+        takes(c, ',', ')', '.');
         return looks;
       }
     }

@@ -218,8 +218,29 @@ const wordsOf = (line: LogicalLine, tokens: readonly Token[], from: number, to: 
     .trim();
 
 export function tokensOfLines(lines: readonly LogicalLine[]): Token[][] {
-  const tokens = lines.map((line) => tokensOf(line));
+  const tokens = lines.map((line) => spelledOut(tokensOf(line)));
   return tokens.some(namesYarnB) ? tokens.map(inYarnB) : tokens;
+}
+
+/** 'R1: k, p', 'R3-4) purl' are rows, and what is 'cast of' is cast off. */
+function spelledOut(tokens: readonly Token[]): Token[] {
+  let open = false;
+  return tokens.map((token, i) => {
+    const [before, next] = [tokens[i - 1], tokens[i + 1]];
+    const word = (text: string): Token => ({ ...token, text, word: text });
+    const number = next?.kind === 'number';
+    if (token.text === 'r' && token.capital && number && !token.glued) {
+      open = true;
+      return word('row');
+    }
+    if (open && token.kind !== 'number' && token.text !== '-') {
+      open = false;
+      if (token.text === ')') return word(':');
+    }
+    const off =
+      token.text === 'of' && isWord(before, 'cast', 'bind') && (number || isWord(next, 'rem', 'all'));
+    return off ? word('off') : token;
+  });
 }
 
 /** 'With B', 'join in B', 'yarn B': the text calls a yarn so. */

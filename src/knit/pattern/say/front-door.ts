@@ -1,3 +1,4 @@
+import { readColourName, YARN } from '../../row/read/colour.ts';
 import {
   ahead,
   attempt,
@@ -90,7 +91,11 @@ export function takeFrontDoor(c: Cursor, add: Add): boolean {
   const anew = c.tokens.slice(c.at, at).some(({ word }) => !means(word, 'joins two orders') && word !== ',');
   while (c.at < at) {
     const needle = { ...c, end: at };
-    const said = readNeedle(needle) ?? readYarn(needle);
+    // 'using 4 mm needles and colour A'
+    const also = isWord(c.tokens[c.at], 'and') && isWord(c.tokens[c.at + 1], ...YARN);
+    if (also) needle.at += 2;
+    const name = also ? readColourName(needle) : undefined;
+    const said = name ? ({ is: 'yarn', name } as const) : (readNeedle(needle) ?? readYarn(needle));
     if (said) add(said, c.at);
     takeTo(c, said ? needle.at : c.at + 1);
   }

@@ -28,9 +28,10 @@ export const readHold = (c: Cursor): Statement | undefined =>
     }
     // 'Leave on a spare needle.'
     if (sees(c, 'on', 'onto') && takeOnHolder(c)) return { is: 'hold', which: 'all' };
+    if (takeAnyPhrase(c, 'half of? the? sts') && takeOnHolder(c)) return { is: 'hold', which: 'half' };
     takes(c, 'the', 'all');
     const which = readWhichStitches(c);
-    const n = takeNumber(c);
+    const n = takeNumber(c) ?? takeBracketed(c);
     const late = which ?? readWhichStitches(c);
     const said = takePhrase(c, STS);
     const centre = takeAnyPhrase(c, 'from|in|at the? center|middle');
@@ -48,6 +49,13 @@ export const readHold = (c: Cursor): Statement | undefined =>
         ...(n === undefined ? {} : { stitches: n }),
       };
     }
+  });
+
+/** 'place remaining (42) sts on a holder'. */
+const takeBracketed = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    const n = takes(c, '(', '[') ? takeNumber(c) : undefined;
+    return takes(c, ')', ']') ? n : undefined;
   });
 
 /** 'slip the first 26 sts off on an extra needle'; 'onto extra needle and hold in front' is a cable. */

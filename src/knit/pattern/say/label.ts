@@ -128,9 +128,10 @@ const spellsRow = (c: Cursor): boolean => {
 /** 'and every (foll) alt row', 'and all WS rows', 'and all even rows'. */
 const readEveryOther = (c: Cursor): boolean =>
   attempt(c, () => {
-    takes(c, ',');
+    takes(c, ',', ':');
     if (takes(c, 'and')) {
       takes(c, 'every', 'all', 'each');
+      takes(c, '-');
       takes(c, 'foll', 'other', 'subsequent', 'rem');
       if (
         takeAnyPhrase(
@@ -271,7 +272,8 @@ const namedRow = (c: Cursor): Label | undefined =>
     const name = word === 'buttonhole' && (n ?? 1) > 1 ? `buttonhole ${n}` : rowName(word);
     // 'Inc row P2, k2, …': what is named and worked at once
     const bare = (name === 'dec' || name === 'inc') && sees(c, 'k', 'p') && peekNumber(c, 1) !== undefined;
-    return seesPhrase(c, ':') || side !== undefined || bare
+    const dash = sees(c, '-') && looksLikeRow({ ...c, at: c.at + 1 });
+    return seesPhrase(c, ':') || dash || side !== undefined || bare
       ? { rows: [], name, ...(side === undefined ? {} : { side }) }
       : undefined;
   });

@@ -1,4 +1,4 @@
-import { readColourName } from '../../row/read/colour.ts';
+import { readColourName, YARN } from '../../row/read/colour.ts';
 import {
   attempt,
   type Cursor,
@@ -38,6 +38,7 @@ export const readNote = (c: Cursor): Statement | undefined =>
     if (makes !== undefined) return { is: 'note', about: 'another', makes };
     if (takeDivides(c)) return { is: 'note', about: 'divides' };
     if (takeAnyPhrase(c, 'break|cut|fasten off? the? yarn|wool|thread', 'break|cut|fasten off?')) {
+      takes(c, ...YARN);
       // 'break off A', 'cut B and C'
       if (readColourName(c)) attempt(c, () => takes(c, 'and', ',') && readColourName(c) !== undefined);
       takeTail(c);
@@ -72,7 +73,8 @@ export const readNote = (c: Cursor): Statement | undefined =>
     if (word === 'do' && (!seesPhrase(c, 'do not') || seesPhrase(c, 'do not make|work|k|p|dec|inc|turn')))
       return undefined;
     if ((word === 'these' || word === 'this') && !saysWhatRowsAre(c)) return undefined;
-    if (!means(peek(c)?.text, 'tells without rows')) return undefined;
+    const carries = takesCarrying(c);
+    if (!carries && !means(peek(c)?.text, 'tells without rows')) return undefined;
     if (word === 'measure' || word === 'turn' || hidesOrder(c.tokens, c.at, c.end)) return undefined;
     // 'This is shaped as follows: cast off 4 sts …': what is told ends at the colon
     const colon = c.tokens.findIndex((token, i) => i > c.at && isWord(token, ':'));
@@ -83,6 +85,11 @@ export const readNote = (c: Cursor): Statement | undefined =>
     takeAll(c);
     return { is: 'note', about: 'making up' };
   });
+
+/** 'carrying the color not used loosely along the edge': what is done with the yarn. */
+const takesCarrying = (c: Cursor): boolean =>
+  takePhrase({ ...c }, 'carrying|carry') &&
+  c.tokens.slice(c.at, c.at + 4).some((one) => isWord(one, ...YARN));
 
 /** '(To make a buttonhole, on one row bind off 4 sts; on next row cast on 4 sts)': how they are made, wherever they lie. */
 const takeHole = (c: Cursor): boolean =>
@@ -186,6 +193,7 @@ const ASIDES = [
   'for the? border|welt|band|hem|edging ,',
   'work|working? in? rows? back and forth in? rows? with|on|using a|the? circular? needle',
   'beg|starting|commencing with row 1 of? patt? ,',
+  'beg|starting|commencing at|from the? lower|bottom|upper|top? back|front|cuff|toe|heel|wrist|hem ,',
   'beg|begin|start|commence neck|armhole|shoulder|raglan|front? shaping',
   'beg|begin|start|commence to shape the? neck|armhole|shoulder|raglan',
 ];
@@ -244,7 +252,18 @@ const SHAPED_BEFORE: ReadonlySet<Statement['is']> = new Set([
   'groups',
 ]);
 
+/** '4 rows worked.' */
+const takeRowsByThen = (c: Cursor): boolean =>
+  attempt(
+    c,
+    () =>
+      takeWhole(c) !== undefined &&
+      takeAnyPhrase(c, 'rows are|have? been? worked|completed|done|made') &&
+      (c.at >= c.end || isOneOf(peekWord(c), '. ;')),
+  );
+
 function takeAside(c: Cursor, said: readonly Said[]): boolean {
+  if (takeRowsByThen(c)) return true;
   if (takeMeasured(c) || takeAnnounced(c) || takeLengthByThen(c, said) || takeOrUntil(c, said) || skipOrSo(c))
     return true;
   if (!takeAnyPhrase(c, ...ASIDES)) return false;
@@ -255,7 +274,14 @@ function takeAside(c: Cursor, said: readonly Said[]): boolean {
 /** Words that may stand alone between instructions: 'with RS facing', 'ending with a WS row', 'with white'. */
 export const readPassing = (c: Cursor, said: readonly Said[]): Statement | undefined =>
   attempt(c, () => {
-    if (takeAside(c, said)) return { is: 'note', about: 'aside' };
+    const from = c.at;
+    // 'keeping continuity of pattern': what the text numbered is worked on
+    const keeps = sees(c, 'keeping', 'keep', 'maintain');
+    if (takeAside(c, said))
+      return {
+        is: 'note',
+        about: keeps && c.tokens.slice(from, c.at).some((one) => isWord(one, 'patt')) ? 'pattern' : 'aside',
+      };
     if (skipFacing(c)) return { is: 'note', about: 'facing' };
     return skipYarn(c) ? { is: 'note', about: 'yarn' } : undefined;
   });

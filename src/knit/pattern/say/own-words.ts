@@ -48,6 +48,8 @@ export interface OwnWords {
   readonly short: boolean;
   /** it speaks of a rib */
   readonly rib?: boolean;
+  /** it says in which fabric all of it is worked */
+  readonly wholly?: true;
   /** rows that it says it is: 'Rows 2–4', 'work 3 rows'; 1 unless said */
   readonly rows: number;
   readonly label?: Label;
@@ -84,6 +86,8 @@ export function ownWords(
   const title = isWord(tokens[sentence.from], 'for') ? undefined : titleInWords(said);
   const c = cursorOver(tokens, first, sentence.to);
   const label = ahead(c, () => readLabel(c));
+  const has = (...some: string[]): boolean =>
+    tokens.slice(sentence.from, sentence.to).some((token) => isWord(token, ...some));
   return {
     is: 'own words',
     words: said,
@@ -106,7 +110,11 @@ export function ownWords(
       !inOnePiece(cursorOver(tokens, sentence.from)),
     rows: Math.min(MOST_OWN_ROWS, label ? labelled(label) : rowsSaid(c)),
     open: isOpen(c),
-    ...(tokens.slice(sentence.from, sentence.to).some((token) => isWord(token, 'rib')) ? { rib: true } : {}),
+    ...(has('rib') ? { rib: true } : {}),
+    ...((has('entire', 'whole', 'throughout') || (has('is', 'are') && has('worked', 'knitted'))) &&
+    has('garter', 'gst', 'moss', 'rib')
+      ? { wholly: true }
+      : {}),
     line,
     from: tokens[first]?.line ?? 1,
     ...(label === undefined ? {} : { label }),

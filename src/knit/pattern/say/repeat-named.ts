@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  endsOrdinal,
   peek,
   peekWord,
   sees,
@@ -13,6 +14,7 @@ import { readTimes } from '../../row/read/goal.ts';
 import { means } from '../../row/read/meanings.ts';
 import { rowName } from './label.ts';
 import { readBeats } from './phrase/beats.ts';
+import { readToCount } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
 
 /** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts', 'rep row 27 on every foll 8th row'. */
@@ -22,6 +24,8 @@ const readNamed = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (takes(c, 'rep', 'repeating', 'work', 'working')) {
       takes(c, 'the', 'this', 'last');
+      // 'the 1st decrease row' is the one
+      attempt(c, () => takeNumber(c) !== undefined && endsOrdinal(peek(c)) && takes(c, peekWord(c)));
       const numbered = readNumber(c);
       if (numbered) return numbered;
       const name = rowName(peekWord(c));
@@ -31,6 +35,9 @@ const readNamed = (c: Cursor): Statement | undefined =>
           takes(c, ',');
           const beats = readBeats(c);
           if (beats.length > 0) return { is: 'repeat named', name, beats };
+          const toCount = readToCount(c);
+          if (toCount !== undefined)
+            return { is: 'repeat named', name, beats: [{ first: 1, every: 1, toCount }] };
           // 'repeat buttonhole row once more.'
           const { n = 1 } = readTimes(c) ?? {};
           if (name === 'buttonhole' && n === 1 && (c.at >= c.end || sees(c, '.', ';')))

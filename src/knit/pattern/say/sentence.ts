@@ -25,6 +25,7 @@ import { readHeading } from './heading.ts';
 import { takeFabricLead, takeHow } from './how-shaped.ts';
 import { readLabel } from './label.ts';
 import { readMultiple } from './multiple.ts';
+import { readNeedle } from './needle.ts';
 import { readOtherPiece } from './other-piece.ts';
 import { takeStated } from './phrase/stated-count.ts';
 import { repeatSaid } from './repeat-stars.ts';
@@ -201,10 +202,19 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
   }
   const label = readLabel(c);
   if (label) {
-    const yarn = attempt(c, () => {
-      const name = sees(c, 'with', 'in', 'using', 'join') ? readYarn(c) : undefined;
-      return name && takes(c, ',') ? name : undefined;
+    const lead = attempt(c, () => {
+      if (!sees(c, 'with', 'in', 'using', 'join', 'change')) return undefined;
+      const name = readYarn(c) ?? readNeedle(c);
+      const changed = name?.is === 'needle' && (takes(c, 'and') || c.at >= c.end);
+      return name && (takes(c, ',') || changed) ? name : undefined;
     });
+    // 'Row 9: Change to larger needles.'
+    if (lead && c.at >= c.end) {
+      add(lead, at);
+      return undefined;
+    }
+    if (lead?.is === 'needle') add(lead, at);
+    const yarn = lead?.is === 'yarn' ? lead : undefined;
     const trouble = readLabelledRow(c, label, at, add);
     // 'Row 1: With A, k to end': the row is worked in it
     if (yarn && !trouble) {

@@ -7,17 +7,22 @@ const MANNER = [
   'k|p -? wise',
   'as if? to k|p',
   'wyib',
-  'with yarn|wool in|at back',
+  'with yarn|wool in|at back of? work?',
   'wyif',
-  'with yarn|wool in|at front',
+  'with yarn|wool in|at front of? work?',
 ];
 
-const EVERY_ROW = 'of|on|in|at every|each|all row|rows';
+const EVERY_ROW = 'at? the? beg? of|on|in|at every|each|all row|rows';
 
 /** 'Always slip the first st', 'always k the first st', 'sl first st of every row purlwise and k the last': from here on every row begins so. */
 export const readSlips = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     takes(c, '(');
+    const end = attempt(c, () => {
+      const last = readLastStitch(c);
+      return takeAnyPhrase(c, 'at the? end of every|each row') ? last : undefined;
+    });
+    if (end) return c.at < c.end && !sees(c, '.', ';', ')') ? undefined : { is: 'slips', last: end };
     const always = takes(c, 'always');
     const knits = always && takes(c, 'k');
     const told = !knits && !takes(c, 'sl');

@@ -50,7 +50,17 @@ export interface Title {
 
 /** The half of a garment that a piece is, by its name; 'fronts' are worked as the left one. */
 export type Half = 'right' | 'left';
-type About = 'marker' | 'yarn' | 'facing' | 'change' | 'making up' | 'aside' | 'another' | 'divides' | 'hole';
+type About =
+  | 'pattern'
+  | 'marker'
+  | 'yarn'
+  | 'facing'
+  | 'change'
+  | 'making up'
+  | 'aside'
+  | 'another'
+  | 'divides'
+  | 'hole';
 
 export type Statement =
   | {
@@ -114,6 +124,8 @@ export type Statement =
       readonly fabric?: FabricSaid;
       readonly until?: Until;
       readonly firstLooks?: 'k' | 'p';
+      /** it is the fabric of whatever the text begins from here on */
+      readonly wholly?: true;
       /** stitches that are on the needle, as the text has it */
       readonly over?: number;
       /** of a rib: with what its next row begins */
@@ -207,7 +219,7 @@ export type Statement =
       readonly words?: string;
     }
   /** 'always slip the first st', 'always k the first st': how every row begins from here on, and ends */
-  | { readonly is: 'slips'; readonly work: 'sl' | 'sl wyif' | 'k'; readonly last?: 'k' | 'p' }
+  | { readonly is: 'slips'; readonly work?: 'sl' | 'sl wyif' | 'k'; readonly last?: 'k' | 'p' }
   /** 'with B': what comes next is worked in that yarn */
   | { readonly is: 'yarn'; readonly name: string }
   /** rows just worked get a name: 'these 2 rows form rib' */

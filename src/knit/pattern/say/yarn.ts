@@ -1,4 +1,4 @@
-import { readColour, readColourName } from '../../row/read/colour.ts';
+import { readColour, readColourName, YARN } from '../../row/read/colour.ts';
 import {
   attempt,
   type Cursor,
@@ -7,6 +7,7 @@ import {
   peekWord,
   sees,
   seesPhrase,
+  takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
 import type { Statement } from './statement.ts';
@@ -30,9 +31,13 @@ const behindRows = (c: Cursor): string | undefined =>
 
 const changed = (c: Cursor): string | undefined =>
   attempt(c, () => {
-    if (takes(c, 'change', 'changing', 'switch')) return takes(c, 'to') ? readColourName(c) : undefined;
-    if (!takes(c, 'join', 'joining', 'attach')) return undefined;
+    if (
+      takes(c, 'change', 'changing', 'switch', 'switching')
+        ? !takePhrase(c, 'back? to')
+        : !takes(c, 'join', 'joining', 'attach')
+    )
+      return undefined;
     takes(c, 'in');
-    takes(c, 'yarn', 'wool');
+    takes(c, ...YARN);
     return readColourName(c);
   });

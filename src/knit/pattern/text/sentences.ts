@@ -1,7 +1,14 @@
 import { endsOrdinal, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
-import { beginsStitch, holdsWorked, partsStitches, partsTurn, worksOnSome } from './stitch-stops.ts';
+import {
+  beginsStitch,
+  beginsWithRow,
+  holdsWorked,
+  partsStitches,
+  partsTurn,
+  worksOnSome,
+} from './stitch-stops.ts';
 
 /** A stretch of a line's tokens that says one thing: from, up to but not with. */
 export interface Sentence {
@@ -39,7 +46,11 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
     } else if (i > from && depth === 0 && worksOnSome(tokens, i)) {
       cut(i);
       from = i + 1;
-    } else if (i > from && depth === 0 && (repeatsBehindRow(tokens, from, i) || castsOnNextRow(tokens, i)))
+    } else if (
+      i > from &&
+      depth === 0 &&
+      (repeatsBehindRow(tokens, from, i) || castsOnNextRow(tokens, i) || bindsOffBehind(tokens, i))
+    )
       cut(i);
     else if (i > from && depth === 0 && startsLabel(tokens, i) && !namesRow(tokens, from, i)) cut(i);
   }
@@ -70,6 +81,7 @@ function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): b
   if (isWithinRib(tokens, at) || endsLabel(tokens, from, at) || endsRow(tokens, from, at)) return true;
   if (closesStar(tokens, from, at) || holdsWorked(tokens, from, at) || stopsShort(tokens, at)) return true;
   if (
+    beginsWithRow(tokens, from, at) ||
     endsNextRow(tokens, at) ||
     endsSide(tokens, from, at) ||
     partsStitches(tokens, from, at) ||
@@ -108,7 +120,7 @@ const endsSide = (tokens: readonly Token[], from: number, at: number): boolean =
 /** '2nd and every foll alt row.': so many tokens from the 'and' on. */
 function everyOtherAt(tokens: readonly Token[], at: number): number {
   if (!isWord(tokens[at], 'and') || !isWord(tokens[at + 1], 'every', 'all', 'each')) return 0;
-  const more = isWord(tokens[at + 2], 'foll', 'other') ? 3 : 2;
+  const more = isWord(tokens[at + 2], 'foll', 'other', '-') ? 3 : 2;
   const which = isWord(tokens[at + more], 'alt', 'other', 'even', 'odd', 'ws', 'rs') ? more + 1 : more;
   return isWord(tokens[at + which], 'row', 'rows') && which > 2 ? which + 1 : 0;
 }
@@ -120,6 +132,19 @@ const repeatsBehindRow = (tokens: readonly Token[], from: number, at: number): b
   isWord(tokens[at - 1], 'row', 'end') &&
   labelAt(tokens, from) > 0 &&
   !isWord(tokens[at + 1], 'from');
+
+/** 'Purl, | then bind off all sts', 'K to end, | bind off': the row is whole, and what binds off is the next one. */
+function bindsOffBehind(tokens: readonly Token[], at: number): boolean {
+  if (!isWord(tokens[at], 'bind', 'cast', 'bo')) return false;
+  let before = at - 1;
+  while (isWord(tokens[before], ',', 'then', 'and', ';')) before -= 1;
+  if (before === at - 1 || !isWord(tokens[before], 'k', 'p', 'across', 'end', 'row')) return false;
+  let end = isWord(tokens[at], 'bo') ? at + 1 : at + 2;
+  if (end === at + 2 && !isWord(tokens[at + 1], 'off')) return false;
+  while (isWord(tokens[end], 'all', 'the', 'rem', 'sts', 'loosely', 'in', 'patt', 'k', 'p', 'kwise', 'pwise'))
+    end += 1;
+  return tokens[end] === undefined || isWord(tokens[end], '.');
+}
 
 /** 'work 3, bind off 2, work to end; | on next row, cast on 2': what closes a buttonhole is a row of its own. */
 function castsOnNextRow(tokens: readonly Token[], at: number): boolean {
@@ -141,7 +166,7 @@ function labelAt(tokens: readonly Token[], at: number): number {
   if (a?.kind === 'number' && endsOrdinal(b) && isWord(c, 'row')) return 3;
   const other = a?.kind === 'number' && endsOrdinal(b) ? everyOtherAt(tokens, at + 2) : 0;
   if (other > 0) return 2 + other;
-  return isWord(a, 'row') && b?.kind === 'number' ? 2 : 0;
+  return isWord(a, 'row') && b?.kind === 'number' ? 2 + everyOtherAt(tokens, at + 2) : 0;
 }
 
 /** '1st row. K2, p2': the stop stands behind the label. */

@@ -20,6 +20,13 @@ export function partsTurn(tokens: readonly Token[], from: number, at: number): b
   );
 }
 
+/** 'Beginning with a p row. St st 6 rows.' */
+export const beginsWithRow = (tokens: readonly Token[], from: number, at: number): boolean =>
+  at - from < 6 &&
+  isWord(tokens[from], 'beg', 'starting', 'commencing', 'start', 'begin') &&
+  isWord(tokens[at - 1], 'row') &&
+  isWord(tokens[at - 2], 'k', 'p');
+
 function isLabelled(tokens: readonly Token[], from: number, at: number): boolean {
   let row = false;
   for (let i = from; i < Math.min(at, from + LONGEST_LABEL); i += 1) {
@@ -34,6 +41,8 @@ function endsStitch(tokens: readonly Token[], at: number): boolean {
   const last = tokens[at - 1];
   if (last?.kind === 'number') return isWord(tokens[at - 2], 'k', 'p', 'sl', 'inc', 'dec');
   if (isCable(tokens, at - 3)) return true;
+  // '(k2tog, k3) 8 times'
+  if (isWord(last, 'time', 'twice', ')')) return [1, 2, 3].some((far) => isWord(tokens[at - far], ')'));
   if (isWord(last, 'st', 'sts')) return isWord(tokens[at - 2], 'next') || endsStitch(tokens, at - 1);
   return isWord(last, 'tog', 'yo', 'fwd', 'psso', 'ssk', 'skp');
 }
@@ -47,7 +56,7 @@ const isCable = (tokens: readonly Token[], at: number): boolean =>
 
 /** 'p2', 'k2tog', 'yo', 'wl fwd', 'inc 1 st in next st', 'work in patt to end'; 'p 1 row' and 'k 2 times' are no stitches. */
 export function beginsStitch(tokens: readonly Token[], at: number): boolean {
-  const start = isWord(tokens[at], '*') ? at + 1 : at;
+  const start = isWord(tokens[at], '*', '(', '[') ? at + 1 : at;
   if (isWord(tokens[start], 'yo', 'wl', 'ssk', 'skp') || isCable(tokens, start)) return true;
   if (isWord(tokens[start], 'work', 'patt', 'k', 'p') && endsIt(tokens, start + 1)) return true;
   if (!isWord(tokens[start], 'k', 'p', 'sl', 'inc') || tokens[start + 1]?.kind !== 'number') return false;

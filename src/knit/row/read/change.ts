@@ -55,6 +55,7 @@ function leanOf(c: Cursor): StitchName {
 /** 'inc 1', 'inc in next st', 'inc in each of next 3 sts', 'inc 4 sts evenly across'. */
 export function readIncrease(c: Cursor): ReadItem | undefined {
   c.at += 1;
+  takes(c, 'once');
   if (takeAnyPhrase(c, 'by k|knitting|p|purling in|into the? front and then? in|into? the? back of')) {
     takes(c, 'the');
     takeAnyPhrase(c, '1 st|nd|rd', 'next|first|last');

@@ -2,7 +2,7 @@ import { attempt, type Cursor, cursorOver, isOneOf, peek, peekWord, takes, takeT
 import type { Token } from './lex.ts';
 import { means } from './meanings.ts';
 
-const YARN = ['yarn', 'wool', 'color', 'colour', 'shade'];
+export const YARN = ['yarn', 'wool', 'color', 'colour', 'shade'];
 
 /** 'in A', 'with MC', 'using yarn B', 'in white': the yarn's name as the text has it; 'in a pattern' names none. */
 export const readColour = (c: Cursor): string | undefined =>

@@ -12,6 +12,7 @@ export function countedEdge(c: Cursor, work: StitchName): ReadItem {
   takes(c, 'center', 'rem', 'new');
   const centre = work === 'bo' && c.tokens.slice(from, c.at).some((one) => isWord(one, 'center', 'middle'));
   takeSts(c);
+  takePhrase(c, 'of sleeve|sleeves');
   skipManner(c);
   if (n === undefined) return { item: allOf(work) };
   return centre ? { item: { is: 'stitches', work, times: n, centre } } : counted(work, n);

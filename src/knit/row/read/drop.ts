@@ -1,4 +1,4 @@
-import { type Cursor, takeAnyPhrase, takes } from './cursor.ts';
+import { type Cursor, takeAnyPhrase, takePhrase, takes } from './cursor.ts';
 import { readCount, STS } from './goal.ts';
 import { counted, type ReadItem } from './plain.ts';
 
@@ -8,7 +8,8 @@ export function readDrop(c: Cursor): ReadItem {
   takes(c, 'the');
   const n = readCount(c);
   takes(c, 'extra', 'next', 'first', 'second', 'last');
-  takeAnyPhrase(c, STS, 'yo', 'loop', 'wrap|wraps', 'yarn over');
+  takeAnyPhrase(c, STS, 'yo|o|over|overs', 'loop', 'wrap|wraps', 'yarn over');
+  takePhrase(c, 'of the? last|previous row');
   takeAnyPhrase(c, 'off the? needle', 'from left? needle');
   return counted('drop', n ?? 1);
 }

@@ -11,7 +11,7 @@ const table = {
   'beginning of a comment':
     'that altogether once twice thus thereby ie edit worked by see note measured measuring optionally optional including',
   'beside rows in all':
-    'in all total completed worked altogether band patt pattern pat of rib border made done',
+    'in all total completed worked altogether band patt pattern pat of rib border made done form a ridge 1',
   'place of a shaping': 'neck armhole raglan sleeve side seam shoulder v front waist',
   'shaping by name': 'dec inc shaping edge decrease increase',
   'ordinal ending': 'st nd rd th d',

@@ -76,7 +76,7 @@ function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): Rea
     c.at += 1;
     return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
   }
-  if (n === 1 && takeAnyPhrase(c, 'fb', 'f and|/|-? b')) return counted(`${base}fb`, 1);
+  if (n === 1 && takeAnyPhrase(c, 'fb|bf', 'f and|/|-? b')) return counted(`${base}fb`, 1);
   const stsSaid = takeSts(c);
   if (takes(c, 'tog')) return together(c, base, n);
   if (takes(c, 'togtbl')) return together(c, base, n, true);

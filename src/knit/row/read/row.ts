@@ -157,9 +157,9 @@ function addStitch(c: Cursor, level: Level, { item, bare }: ReadItem): Fault | u
       return undefined;
     }
     // 'k 1, p 1, across row'
-    if (seesPhrase(c, ', across the? row|all')) takes(c, ',');
+    const all = seesPhrase(c, ', across the? row|all') && takes(c, ',');
     const goal = readGoal(c);
-    if (goal) return addWithGoal(level, item, goal);
+    if (goal) return addWithGoal(level, item, goal, all);
   }
   level.items.push(item);
   return undefined;
@@ -171,7 +171,7 @@ const isBare = (work: StitchName): boolean => work === 'k' || work === 'p' || wo
 function endsRow(c: Cursor, level: Level): boolean {
   if (level.close !== undefined || level.star >= 0) return false;
   let i = c.at;
-  while (i < c.end && isWord(c.tokens[i], '.', ',', ';', ':')) i += 1;
+  while (i < c.end && isWord(c.tokens[i], '.', ',', ';', ':', 'then', 'and')) i += 1;
   return i >= c.end;
 }
 
@@ -179,13 +179,19 @@ function endsRow(c: Cursor, level: Level): boolean {
 const takesColours = (c: Cursor, level: Level): boolean =>
   level.close === undefined && level.star < 0 && takeColoursAsSet(c);
 
-/** 'k1, p1 to end': what came before is repeated with it; 'k2, k2tog to end' repeats the last only. */
-function addWithGoal(level: Level, item: Extract<Item, { is: 'stitches' }>, goal: Goal): undefined {
+/** 'k1, p1 to end': what came before is repeated with it, and all of 'k2, k2tog, across row'; 'k2, k2tog to end' repeats the last only. */
+function addWithGoal(
+  level: Level,
+  item: Extract<Item, { is: 'stitches' }>,
+  goal: Goal,
+  all: boolean,
+): undefined {
   // 'k 4; p 1, k 1 across': what is repeated begins behind the semicolon
   const { parted = 0 } = level;
   const from = parted < level.items.length ? parted : 0;
-  const plainOnly = level.items.slice(from).every((one) => one.is === 'stitches' && isBare(one.work));
-  if (level.items.length > 0 && level.star < 0 && plainOnly && isBare(item.work)) {
+  const before = level.items.slice(from);
+  const plainOnly = isBare(item.work) && before.every((one) => one.is === 'stitches' && isBare(one.work));
+  if (level.items.length > 0 && level.star < 0 && (all || plainOnly)) {
     const inner = [...level.items.splice(from), item];
     level.items.push({ is: 'group to', items: inner, goal });
     return undefined;

@@ -60,6 +60,13 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
     }
   });
 
+/** 'bind off 8 sts, complete row in pattern': its rest is worked. */
+export const readRestOfRow = (c: Cursor): ReadItem | undefined => {
+  if (!takeAnyPhrase(c, 'complete|finish the? row')) return undefined;
+  skipEstablished(c);
+  return { item: allOf('patt') };
+};
+
 /** 'work 6 sts in garter st': the fabric that the words name. */
 function fabricSaid(c: Cursor, start: number): { readonly fabric?: FabricInRow } {
   const fabric = FABRICS.find((name) => c.tokens.slice(start, c.at).some((one) => isWord(one, name)));

@@ -84,15 +84,15 @@ Row 4: p.
 Row 6: k.
   > 8 Piece/body 5 RS knit
 Row 5: k1, p7.
-  > 8
+  > 8 Piece/body 6 WS k1, p7
 Row 9: k.
-  > 8 Piece/body 6 WS knit
+  > 8 Piece/body 7 RS knit
 Row 1: k4, p4.
-  > 8 Piece/body 7 RS k4, p4
+  > 8 Piece/body 8 WS k4, p4
 Row 4: p.
-  > 8 Piece/body 8 WS purl
-  > = Piece, other, 1 to make, lines 2 3 4 5 6 8 9 10
-  > =   body from {castOn 8}, RS: 8 stocking 4 mm; hold
+  > 8 Piece/body 9 RS purl
+  > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8 9 10
+  > =   body from {castOn 8}, RS: 9 stocking 4 mm; hold
 `),
   )('comes out as $title', expectAnnotated);
 });

@@ -63,8 +63,8 @@ describe('what is pasted from a page', () => {
       Repeat rows 1 through 8 for {panel pattern|main pattern|rib} → repeat rows: from 1, to 8
       Work the same on the other side of the neck → other side: reversing false
       Keeping the rib going, cast off 15 sts at beg of next 2 rows → note: about aside | @24 groups: work bo, edge beginning, groups [{stitches 15, rows 2, every 1}]
-      Keeping continuity of patt as set, work 6 rows → note: about aside | @36 even: until {rows, n 6}
-      Keeping continuity of patt and front border as set, work 6 rows → note: about aside | @53 even: until {rows, n 6}
+      Keeping continuity of patt as set, work 6 rows → note: about pattern | @36 even: until {rows, n 6}
+      Keeping continuity of patt and front border as set, work 6 rows → note: about pattern | @53 even: until {rows, n 6}
       Next row: k 9, turn, leaving rem sts {unworked|on needle} → row: label {rows []}, items 'k ×9, {turn}'
       Next row: k 9, leaving rem sts unworked → row: label {rows []}, items 'k ×9, unworked to {left 'what follows'}'
       Rep the last 2 rows 8 times more, or until {the sleeve measures about 3 in|work measures 8 cm} → repeat rows: last 2, times 8 | @35 note: about aside

@@ -34,12 +34,13 @@ describe('what makes no row,', () => {
       {As|Thus} follows: → note: about aside
       {Place chart as follows|Place pattern as follows|Place panels as follows|Position the chart as follows|Position the pattern as follows|Position the panels as follows} → note: about aside
       {Now set chart as follows|Now set pattern as follows|Now set panels as follows} → @5 note: about aside
-      {Keeping the rib going|Keeping the rib correct|Keeping the rib continuous|Keeping patt going|Keeping patt correct|Keeping patt continuous|Keeping border continuous} → note: about aside
+      {Keeping the rib going|Keeping the rib correct|Keeping the rib continuous|Keeping border continuous} → note: about aside
+      {Keeping patt going|Keeping patt correct|Keeping patt continuous} → note: about pattern
       {Keeping border going|Keeping border correct} → borders: borders []
-      Keeping patt correct throughout → note: about aside
+      Keeping patt correct throughout → note: about pattern
       {Working|Taking} {incs|inc|dec} into pattern → note: about aside
       {Taking|Bringing|Incorporating} {increased|extra|new|inc} sts into patt as they occur → note: about aside
-      Keep continuity of patt → note: about aside
+      Keep continuity of patt → note: about pattern
       {Being|Taking} {careful|care} to keep the patt correct → note: about aside
       {Keeping|Keep} {the neck|front|both} {edge|edges|side} {straight|even} → note: about aside
       {Keeping|Keep} armhole edge straight → note: about aside

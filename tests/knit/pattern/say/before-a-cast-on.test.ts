@@ -6,7 +6,7 @@ import { expectReading } from './said.ts';
 describe('what stands before a cast-on,', () => {
   it.each(
     table(`
-      Starting at lower edge, with 4 mm needles and yarn A, cast on 80 sts → @25 needle: mm 4 | @55 cast on: stitches 80
+      Starting at lower edge, with 4 mm needles and yarn A, cast on 80 sts → @25 needle: mm 4 | @43 yarn: name A | @55 cast on: stitches 80
       To make flap, cast on 18 sts → @15 cast on: stitches 18
       Beginning at hem, cast on 18 sts → @19 cast on: stitches 18
       Starting at top, cast on 18 sts → @18 cast on: stitches 18

@@ -91,13 +91,13 @@ describe('rows that are worked even, in all their wordings,', () => {
       Keeping rib going, bind off 5 sts → note: about aside | @20 bind off: stitches 5
       Keeping rib correct, bind off 5 sts → note: about aside | @22 bind off: stitches 5
       Keeping rib continuous, bind off 5 sts → note: about aside | @25 bind off: stitches 5
-      Keeping pattern going, bind off 5 sts → note: about aside | @24 bind off: stitches 5
-      Keeping pattern correct, bind off 5 sts → note: about aside | @26 bind off: stitches 5
-      Keeping pattern continuous, bind off 5 sts → note: about aside | @29 bind off: stitches 5
+      Keeping pattern going, bind off 5 sts → note: about pattern | @24 bind off: stitches 5
+      Keeping pattern correct, bind off 5 sts → note: about pattern | @26 bind off: stitches 5
+      Keeping pattern continuous, bind off 5 sts → note: about pattern | @29 bind off: stitches 5
       Keeping the border going, bind off 5 sts → borders: borders [] | @27 bind off: stitches 5
       Keeping the border correct, bind off 5 sts → borders: borders [] | @29 bind off: stitches 5
       Keeping the border continuous, bind off 5 sts → note: about aside | @32 bind off: stitches 5
-      Keep continuity of patt, bind off 5 sts → note: about aside | @26 bind off: stitches 5
+      Keep continuity of patt, bind off 5 sts → note: about pattern | @26 bind off: stitches 5
       Work in pattern to end of row → row: items 'patt to {left 0}'
       Work in pattern to last 5 sts → row: items 'patt to {left 5}'
       Work in st st to end of row → row: items 'patt to {left 0}'

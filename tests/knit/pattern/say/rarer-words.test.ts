@@ -37,12 +37,12 @@ const lines: Readonly<Record<string, string>> = {
   `,
   change: `
     {Change|Changing|Switch|Switching} to 4 mm needles → needle: mm 4
-    {Change|Changing|Switch|Switching} back to yarn B → note: about yarn
-    {Change to yarn B,|Change to yarn B;|Switch to yarn B,|Switch to yarn B;} k 6 rows → note: about yarn | @19 rows: n 6, items 'k to {left 'what follows'}'
-    {Change to yarn B and|Switch to yarn B and|Switching to yarn B,|Switching to yarn B;} k 6 rows → note: about yarn | @22 rows: n 6, items 'k to {left 'what follows'}'
-    Changing to yarn {B,|B;} k 6 rows → note: about yarn | @21 rows: n 6, items 'k to {left 'what follows'}'
-    Changing to yarn B and k 6 rows → note: about yarn | @24 rows: n 6, items 'k to {left 'what follows'}'
-    Switching to yarn B and k 6 rows → note: about yarn | @25 rows: n 6, items 'k to {left 'what follows'}'
+    {Change|Changing|Switch|Switching} back to yarn B → yarn: name B
+    {Change to yarn B,|Change to yarn B;|Switch to yarn B,|Switch to yarn B;} k 6 rows → yarn: name B | @19 rows: n 6, items 'k to {left 'what follows'}'
+    {Change to yarn B and|Switch to yarn B and|Switching to yarn B,|Switching to yarn B;} k 6 rows → yarn: name B | @22 rows: n 6, items 'k to {left 'what follows'}'
+    Changing to yarn {B,|B;} k 6 rows → yarn: name B | @21 rows: n 6, items 'k to {left 'what follows'}'
+    Changing to yarn B and k 6 rows → yarn: name B | @24 rows: n 6, items 'k to {left 'what follows'}'
+    Switching to yarn B and k 6 rows → yarn: name B | @25 rows: n 6, items 'k to {left 'what follows'}'
     Change to {k 6 rows|p 6 rows|6 sts} → ✗ stitch or repeat expected @1
   `,
   even: `

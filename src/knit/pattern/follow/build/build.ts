@@ -4,7 +4,7 @@ import type { Edge, PartEnd, PartStart, Recipe } from '../../../piece/recipe.ts'
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
 import type { Beat, MarkName } from '../../say/how-far.ts';
-import type { Half, PieceHeading, Said, Statement, Stripe, Title } from '../../say/statement.ts';
+import type { FabricSaid, Half, PieceHeading, Said, Statement, Stripe, Title } from '../../say/statement.ts';
 import type { Edit, GroupsOfTrack } from './edit.ts';
 import type { FabricState, Face } from './fabric-state.ts';
 import type { Announced, Counts, Divides, LineNotes, Striped, Uncounted, UnreadAt } from './notes.ts';
@@ -36,8 +36,7 @@ export interface Build {
   /** a heading seen before any piece: names the first piece, or a stitch pattern */
   heading: Title | undefined;
   needle: number;
-  /** the yarn that was named last before a cast-on */
-  begunIn?: string | undefined;
+  begunIn?: string | undefined; // the yarn named last before a cast-on
   /** a piece named by a heading that has no stitches yet */
   pending: PieceHeading | undefined;
   /** how the last buttonhole was made, those that lie in rows to come, and those of the piece that is begun next */
@@ -47,9 +46,10 @@ export interface Build {
   /** the row in hand is called a buttonhole */
   inHole: boolean;
   /** buttonholes of the piece that is followed are left out; whether there were any, and rows that nobody called so and may be some */
-  omits: { met: boolean; doubt: boolean } | undefined;
+  omits: { met: boolean; doubt: boolean; left?: boolean } | undefined;
   /** how every row begins, of a piece or of all of them */
   slips: { readonly said: Slips; readonly piece: PieceBuild | undefined } | undefined;
+  wholly?: FabricSaid | undefined; // of every part that is begun
   /** the stripes that the text told of last, and those of every piece that is begun */
   stripes: readonly Stripe[] | undefined;
   striped: readonly Stripe[] | undefined;
@@ -217,6 +217,7 @@ export interface Cycle {
   last: number;
   /** number of the first row of the part's rows that belongs to it */
   readonly first: number;
+  readonly repeated?: true; // once more between two stars: a pattern
 }
 
 export interface MadeRow {

@@ -100,9 +100,14 @@ function misses({ n, items }: NumberedRow, of: number, plus: number, count: numb
   });
 }
 
-/** Without a stated multiple the first row says it: its repeat, and what stands before and after. */
+/** Without a stated multiple the first row that repeats some stitches says it, or the first of all. */
 function impliedMultiple(rows: readonly (readonly Item[])[]): { of: number; plus: number } {
-  const row = rows[0] ?? [];
+  const said = rows.map(multipleOf);
+  return said.find(({ of }) => of > 1) ?? said[0] ?? { of: 0, plus: 0 };
+}
+
+/** A row's repeat, and what stands before and after. */
+function multipleOf(row: readonly Item[]): { of: number; plus: number } {
   const repeat = row.find((item) => item.is === 'group to' || item.is === 'stitches to');
   if (repeat === undefined) return { of: 0, plus: takenBy(row) ?? 0 };
   const of = repeat.is === 'group to' ? (takenBy(repeat.items) ?? 1) : 1;

@@ -87,6 +87,9 @@ function copyRow(
     (made.own !== undefined || stitchesNamed(made.steps).some((work) => work === 'yo' || work === 'co'))
   )
     build.omits.doubt = true;
+  // stitches cast on within a row close a buttonhole that nobody called so
+  if (build.omits && !made.hole && stitchesNamed(made.steps).slice(1, -1).includes('co'))
+    build.omits.left = true;
   if (made.hole && (build.omits || made.items === undefined)) {
     if (build.omits) build.omits.met = true;
     const wrong = row(build, part, edits, made.kind === 'row' ? 'even' : made.kind);

@@ -1,7 +1,7 @@
 import { expandRow } from '../../../row/expand.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
-import { nextSide, type PartBuild } from './build.ts';
+import { type MadeRow, nextSide, type PartBuild } from './build.ts';
 import { numberedRows, orderedRows, seenFabric } from './fabric.ts';
 import type { Face } from './fabric-state.ts';
 import { looksOf } from './spell.ts';
@@ -12,7 +12,7 @@ export function useCycle(part: PartBuild): void {
   if (!cycle) return;
   const rows = orderedRows(cycle);
   const made = part.rows.slice(cycle.first);
-  if (rows.length < 2 || made.some((row) => row.before !== row.after)) return;
+  if (rows.length < 2 || !bringsBack(made, rows.length)) return;
   const faces = part.fabric.is === 'rows' ? part.fabric.faces : [];
   part.fabric = { is: 'rows', rows, label: 'pattern', faces };
   part.fabricRow = made.length % rows.length;
@@ -20,6 +20,13 @@ export function useCycle(part: PartBuild): void {
   rememberFaces(part, cycle.first);
   simplify(part);
 }
+
+/** Rows that leave the count alone, or change it and bring it back as often as they are worked. */
+export const bringsBack = (made: readonly MadeRow[], length: number): boolean =>
+  made.every((row) => row.before === row.after) ||
+  (made.length % length === 0 &&
+    made.every((row, i) => row.own === undefined && (i % length > 0 || row.before === made[0]?.before)) &&
+    made.at(-1)?.after === made[0]?.before);
 
 /** Rows that are all one face are a fabric that has a name. */
 export function simplify(part: PartBuild): void {

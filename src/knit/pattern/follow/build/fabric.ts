@@ -129,11 +129,27 @@ function ribJustSpelled(part: PartBuild | undefined): FabricState | undefined {
 function ribOfOthers(build: Build): FabricState | undefined {
   for (let i = build.begun.length - 1; i >= 0; i -= 1) {
     const piece = build.begun[i];
-    const rib = piece === build.piece ? undefined : lastRib(piece?.parts[0]);
-    if (rib !== undefined) return rib;
+    const [first] = (piece === build.piece ? undefined : piece?.parts) ?? [];
+    const rib =
+      lastRib(first) ?? [first, ...(first?.rows ?? [])].map((one) => one?.fabric).find(isSpelledRib);
+    if (rib !== undefined) return { ...rib, label: 'rib' };
   }
   return undefined;
 }
+
+export function isRibbed(items: readonly Item[]): boolean {
+  const works = new Set<string>();
+  const plain = (one: Item): boolean => {
+    if ('items' in one) return one.items.every(plain);
+    if (one.is !== 'stitches' && one.is !== 'stitches to') return false;
+    works.add(one.work);
+    return one.work === 'k' || one.work === 'p';
+  };
+  return items.every(plain) && works.size === 2;
+}
+
+const isSpelledRib = (fabric: FabricState | undefined): boolean =>
+  fabric?.is === 'rows' && fabric.rows.length === 2 && fabric.rows.every(isRibbed);
 
 /** Rows that pieces before were worked in, where there is but one such pattern. */
 export function patternOfOthers({ begun, piece }: Build): FabricState | undefined {

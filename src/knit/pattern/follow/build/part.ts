@@ -11,7 +11,7 @@ import {
   type PieceBuild,
   type Resting,
 } from './build.ts';
-import { unsaidFabric } from './fabric.ts';
+import { fabricOf, unsaidFabric } from './fabric.ts';
 
 export function setMarkOnce(piece: PieceBuild, name: MarkName, part: PartBuild): void {
   if (!markOf(piece, name)) setMark(piece, name, part);
@@ -81,7 +81,7 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
     live: begin.live,
     column: begin.column ?? 0,
     markers: [],
-    fabric: parent?.fabric ?? unsaidFabric,
+    fabric: parent?.fabric ?? (build.wholly && fabricOf(build.wholly, build, undefined)) ?? unsaidFabric,
     borders: {},
     yarn: parent?.yarn,
     stripes: stripesOf(build, parent),

@@ -1,4 +1,12 @@
-import { attempt, type Cursor, sees, takeAnyPhrase, takes, took } from '../../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  sees,
+  takeAnyPhrase,
+  takePhrase,
+  takes,
+  took,
+} from '../../../row/read/cursor.ts';
 import type { EdgeName } from '../how-far.ts';
 
 const NECK = 'neck|front|inside|inner|center|v|opening|neckline';
@@ -119,6 +127,8 @@ const edgeBegunAt = (c: Cursor): EdgeName | undefined =>
 export function readEdgeOf(c: Cursor): EdgeName | undefined {
   const edge = readEdge(c);
   if (edge === undefined) return undefined;
+  // 'beginning and ending of rows'
+  if (edge === 'beginning' && takePhrase(c, 'and ending of row|rows')) return 'both';
   if (edge === 'beginning' && attempt(c, () => takes(c, 'and') && readEdge(c) === 'end')) {
     if (!takeAnyPhrase(c, 'of the? needle'))
       attempt(c, () => takeAnyPhrase(c, 'of? the? row') && sees(c, 'every', 'each', 'on'));

@@ -42,7 +42,7 @@ function withFraction(c: Cursor, n: number): number | undefined {
 /** '38 cm (15 in)' in mm; the first unit counts and the other one in brackets is passed over. */
 export const readLength = (c: Cursor): number | undefined =>
   attempt(c, () => {
-    takes(c, 'about', 'approx', 'another', 'a', 'further');
+    takes(c, 'about', 'approx', 'around', 'another', 'a', 'further');
     if (!takePhrase(c, 'total of')) takes(c, 'total');
     const least = readAmount(c);
     // '2-3 inches', '12 to 14 inches': between them

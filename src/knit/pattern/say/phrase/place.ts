@@ -80,7 +80,7 @@ function pieceWords(c: Cursor): string | undefined {
 }
 
 const FROM: readonly (readonly [string, MarkName])[] = [
-  ['beg|start|lower|bottom|cast|co|first|commencement', 'start'],
+  ['beg|start|starting|lower|bottom|cast|co|first|commencement', 'start'],
   ['bo|bind|bound|armhole|underarm', 'armhole'],
   ['rib|border|band|top|welt|hem|hemline|cuff|turn|change|waistband|stst|stocking|ss', 'rib'],
   ['marker|mark|m|pick|picked|pu', 'marker'],

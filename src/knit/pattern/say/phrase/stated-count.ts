@@ -15,6 +15,7 @@ import {
   takeTo,
 } from '../../../row/read/cursor.ts';
 import { STS } from '../../../row/read/goal.ts';
+import type { Token } from '../../../row/read/lex.ts';
 import { means } from '../../../row/read/meanings.ts';
 
 const CLOSING: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{' };
@@ -78,9 +79,14 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
     said > 0 && isWord(c.tokens[lead + 1], 'so', 'now', 'leave', 'making', 'have', 'total', 'giving', '=');
   // 'k to end  59 sts', 'inc in first and last st  62 sts'
   const ended = said === 0 && isWord(c.tokens[lead], 'end', 'st') && isWord(c.tokens[lead - 1], 'to', 'last');
-  if (lead <= c.at || !(parting || strong || ended)) return undefined;
+  // 'repeat last 2 rows          15 sts': in a column of its own
+  const gap = said === 0 && n.offset - widthTo(c.tokens[lead]) > 2;
+  if (lead <= c.at || !(parting || strong || ended || gap)) return undefined;
   return { stitches: n.value, end: parting ? lead : lead + 1 };
 }
+
+const widthTo = (token: Token | undefined): number =>
+  token === undefined ? 0 : token.offset + token.text.length;
 
 /** A stated count at the cursor: '(82 sts)', '– 82 sts', 'there are 82 sts', '82 sts remain'. */
 export const takeStated = (c: Cursor): number | undefined => attempt(c, () => statedHere(c));

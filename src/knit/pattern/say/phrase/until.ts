@@ -114,6 +114,9 @@ const takeAsSheLikes = (c: Cursor): boolean =>
   attempt(c, () => {
     for (let far = 0; far < 10 && peek(c)?.kind === 'word'; far += 1) {
       const wish = took(c, 'you', 'length', 'size', 'long') && seesOne(c, 'as she likes');
+      const desired =
+        took(c, 'is', 'the') && takePhrase(c, 'desired|required|wanted length|size|depth|width');
+      if (desired) return true;
       takeTo(c, c.at + 1);
       if (wish) {
         takeAnyPhrase(c, 'the? length|size|width', 'it? to be?');
@@ -214,7 +217,7 @@ export const skipOrSo = (c: Cursor): boolean =>
     takes(c, ',', '(');
     if (!takes(c, 'or')) return false;
     let hers = false;
-    for (; c.at < c.end && !sees(c, ',', '.', ';', ':', ')'); takeTo(c, c.at + 1)) {
+    for (; c.at < c.end && !sees(c, ',', '.', ';', ':', ')', 'ending', 'finishing'); takeTo(c, c.at + 1)) {
       if (peek(c)?.kind === 'number') return false;
       hers ||= seesOne(c, 'as she likes') || sees(c, 'length', 'yarn');
     }
