@@ -46,9 +46,10 @@ export const makeOf = (
  * mirror image that was reworked stands by itself, since its groups lie on other rows.
  */
 export function alike(makes: readonly StandingMake[]): readonly (readonly StandingMake[])[] {
+  if (!makes.some(wasReworked)) return [makes];
   const groups = new Map<string, StandingMake[]>();
   for (const make of makes) {
-    const key = makes.some(wasReworked) ? outcome(make) : '';
+    const key = outcome(make);
     groups.set(key, [...(groups.get(key) ?? []), make]);
   }
   return [...groups.values()];

@@ -95,5 +95,25 @@ describe('rows that are read as button holes', () => {
     expect(holesIn([[k(4), bo(3), k(12)], [k(12), co(3), k(4)], [k(19)]], 19)).toBeUndefined();
     expect(holesIn([[k(4), bo(3), k(12)]], 19)).toBeUndefined();
     expect(holesIn([[k(19)], [k(19)]], 19)).toBeUndefined();
+    // a stitch is slipped beside the hole, or a row ends before all are worked
+    const slipped: Step = { work: 'sl', times: 1 };
+    expect(
+      holesIn(
+        [
+          [slipped, k(3), bo(3), k(12)],
+          [k(12), co(3), k(4)],
+        ],
+        19,
+      ),
+    ).toBeUndefined();
+    expect(
+      holesIn(
+        [
+          [k(4), bo(3), k(10)],
+          [k(12), co(3), k(4)],
+        ],
+        19,
+      ),
+    ).toBeUndefined();
   });
 });

@@ -66,6 +66,59 @@ describe('rows of a rib, in words', () => {
   });
 });
 
+describe('a part that begins on the other side than its parent’s next row', () => {
+  const body = part(
+    'body',
+    { castOn: 8 },
+    { end: 'split', sections: [section({ fabric: 'rib 1x1', rows: 2 })] },
+  );
+  const from = { part: 'body', edge: 'right', stitches: 4 } as const;
+  const rest = part('rest', { part: 'body', edge: 'left', stitches: 4 });
+  const rowsFrom = (firstSide: 'RS' | 'WS' | undefined, of: Parameters<typeof section>[0]) =>
+    partsOf(
+      body,
+      part('half', from, { sections: [section(of)], ...(firstSide ? { firstSide } : {}) }),
+      rest,
+    )[1]?.rows ?? [];
+
+  it.each([
+    // columns k p k p from the right edge: on the wrong side they are met from the left one, and seen from behind
+    ['RS', ['k p k p', 'k p k p']],
+    [undefined, ['k p k p', 'k p k p']],
+    ['WS', ['k p k p', 'k p k p']],
+  ] as const)('%s: the rib goes on', (side, wanted) => {
+    const rows = rowsFrom(side, { fabric: 'rib 1x1', rows: 2 });
+    expect(rows.map(({ steps, before }) => expandRow(steps, before).join(' '))).toEqual(wanted);
+    expect(rows.map((row) => row.side)).toEqual(side === 'WS' ? ['WS', 'RS'] : ['RS', 'WS']);
+  });
+
+  it('goes on with the row of moss that comes next on that side', () => {
+    const inMoss = (firstSide: 'RS' | 'WS') =>
+      partsOf(
+        part('body', { castOn: 5 }, { end: 'split', sections: [section({ fabric: 'moss', rows: 2 })] }),
+        part(
+          'all',
+          { part: 'body', edge: 'right', stitches: 5 },
+          { firstSide, sections: [section({ fabric: 'moss', rows: 1 })] },
+        ),
+      )[1];
+    expect(stitchesOf(inMoss('RS'), 1)).toBe('k p k p k');
+    expect(stitchesOf(inMoss('WS'), 1)).toBe('k p k p k');
+  });
+
+  it('works all of its stitches, and turns before its last one where its words say so', () => {
+    const rest: Step = { work: 'p', until: { left: 0 } };
+    expect(rowsFrom('WS', { rows: 1, words: [[rest]] })[0]?.steps).toEqual([rest]);
+    const turned: Step[] = [
+      { work: 'p', until: { left: 1 } },
+      { work: 'unworked', times: 1 },
+    ];
+    expect(rowsFrom('WS', { rows: 1, words: [turned] })[0]?.shaping).toEqual([
+      { kind: 'turn', edge: 'right', by: 0 },
+    ]);
+  });
+});
+
 describe('a section as it is planned', () => {
   it('keeps what a pattern said of it, and what was counted when it began', () => {
     const said = {

@@ -156,8 +156,8 @@ export function amountsOfEdges(
   // without a neck's edge its own takes up what rounding leaves over, where it is shaped stitch by stitch
   if (all === 0 && !later.some((one) => changeAt(one, edges.outer) !== 0))
     return taken(own, outer[0] ?? [], inner);
-  const share = all === 0 ? 0 : Math.round((inner * (innerOld[0] ?? 0)) / all);
-  return shared(own, outer[0] ?? [], innerOld.slice(1).every((n) => n === 0) ? inner : share);
+  const share = all === 0 ? inner : Math.round((inner * (innerOld[0] ?? 0)) / all);
+  return shared(own, outer[0] ?? [], share);
 }
 
 function taken(shaping: readonly Shaping[], amounts: readonly (number | undefined)[], rest: number): Amounts {
