@@ -87,7 +87,7 @@ export class PartInNewGauge {
   }
 
   private oldLeft(): number {
-    const working = this.old.rows.filter(({ after }) => after > 0);
+    const working = this.old.rows.filter(({ section }) => section < this.part.sections.length);
     return working.at(-1)?.after ?? this.old.start;
   }
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Recipe, Section, Shaping } from '../../../../src/knit/piece/recipe.ts';
 import { regauge } from '../../../../src/knit/piece/regauge/regauge.ts';
 import { recipeSaid } from '../../garment/spelled.ts';
-import { atEdge } from '../shapings.ts';
+import { atEdge, boundOff } from '../shapings.ts';
 
 /*
  * Half a front whose armhole (its right edge) and neck meet in a tip of two or three stitches. The armhole keeps to
@@ -27,6 +27,55 @@ function again(recipe: Recipe, stitches: number, rows: number): string | undefin
   const made = regauge(recipe, { stitches: 20 * stitches, rows: 20 * rows });
   return made.ok ? recipeSaid(made.value)[1] : made.faults.map(({ code }) => code).join();
 }
+
+describe('a shoulder of which the body binds off the first stitches', () => {
+  const section = (name: string, rows: number, ...shaping: readonly Shaping[]): Section => ({
+    name,
+    rows,
+    fabric: 'stocking',
+    needle: 4,
+    shaping,
+  });
+  const from = (edge: 'right' | 'middle' | 'left', stitches: number) => ({ part: 'body', edge, stitches });
+
+  it('has as many as the whole of it: twelve are eighteen, five of them below and thirteen above', () => {
+    const body = section('slope', 2, boundOff('right', [1, 3]), boundOff('left', [2, 3]));
+    const recipe: Recipe = {
+      name: 'Back',
+      makes: 1,
+      gauge: { stitches: 20, rows: 20 },
+      parts: [
+        { name: 'body', from: { castOn: 44 }, sections: [section('a', 4), body], end: 'split' },
+        {
+          name: 'right',
+          from: from('right', 11),
+          sections: [
+            section('neck', 4, atEdge('left', -1, 1, 3)),
+            section('slope', 3, boundOff('right', [1, 4], [3, 5])),
+          ],
+          end: 'bind off',
+        },
+        { name: 'middle', from: from('middle', 16), sections: [], end: 'bind off' },
+        {
+          name: 'left',
+          from: from('left', 11),
+          sections: [
+            section('neck', 4, atEdge('right', -1, 1, 3)),
+            section('slope', 4, boundOff('left', [2, 4], [4, 5])),
+          ],
+          end: 'bind off',
+        },
+      ],
+    };
+    const made = regauge(recipe, { stitches: 30, rows: 20 });
+    expect(made.ok ? recipeSaid(made.value).slice(1) : made.faults).toEqual([
+      'body = 66; a 4 stocking 4; slope 2 stocking 4, bind off R 1:5, bind off L 2:5; split',
+      'right = 17 of body right; neck 4 stocking 4, L-1 in 1-4/1 inset 1; slope 3 stocking 4, bind off R 1:6 3:7; bind off',
+      'middle = 22 of body middle; bind off',
+      'left = 17 of body left; neck 4 stocking 4, R-1 in 1-4/1 inset 1; slope 4 stocking 4, bind off L 2:6 4:7; bind off',
+    ]);
+  });
+});
 
 describe('two edges that meet in another gauge', () => {
   it.each<[string, Recipe, stitches: number, rows: number, wanted: string]>([
@@ -64,6 +113,13 @@ describe('two edges that meet in another gauge', () => {
       0.5,
       0.75,
       'half = 14; top 22 stocking 4, R-1 in 1-13/4,15,17 inset 1, L-1 in 1,5-13/2 inset 1; bind off',
+    ],
+    [
+      'in the last row: 11 less two and six are the three that were left',
+      { ...half(7, 11, atEdge('right', -1, 1), atEdge('left', -1, 3, 7, 11)) },
+      1.5,
+      1,
+      'half = 11; top 11 stocking 4, R-1 in 1,3 inset 1, L-1 in 3-9/2,10,11 inset 1; bind off',
     ],
     [
       'and are told where no row sooner helps: four stitches in row 1, which takes six',
