@@ -108,7 +108,7 @@ function withGroupsMoved(rows: Rows, row: WordedRow, i: number): readonly Stitch
   // what is bound off a row earlier is not worked before
   const rest = behind(works, earlier);
   if (rest === undefined) return undefined;
-  const stays = own === 1 ? facesAt(rows, i, row.group, 'end') : [];
+  const stays = own === 1 ? facesAt(rows, row, i, row.group, 'end') : [];
   return [...many('bo', later + earlier), ...rest, ...stays];
 }
 
@@ -117,13 +117,18 @@ const groupFrom = (rows: Rows, i: number, by: 1 | -1): number =>
 
 const isPlain = (work: StitchName | undefined): boolean => work === 'k' || work === 'p';
 
-const plainOf = ({ works, side }: WordedRow | typeof asStocking): StitchName =>
+/** As its row is worked; of decreases alone nobody knows, and they are taken for stocking stitch. */
+const plainOf = ({ works, side }: WordedRow): StitchName =>
   works.find(isPlain) ?? (side === 'RS' ? 'k' : 'p');
 
-const asStocking = { works: [] as readonly StitchName[], side: 'RS' as Side };
-
 /** So many plain stitches at an end of the mirrored row, as two rows before, or where they were last worked like it: fabrics come again after two rows. */
-function facesAt(rows: Rows, i: number, count: number, where: 'start' | 'end'): readonly StitchName[] {
+function facesAt(
+  rows: Rows,
+  row: WordedRow,
+  i: number,
+  count: number,
+  where: 'start' | 'end',
+): readonly StitchName[] {
   if (count === 0) return [];
   for (let k = i; k >= 0; k -= 2) {
     const works = mirrorStitches(rows[k]?.works ?? []);
@@ -131,7 +136,7 @@ function facesAt(rows: Rows, i: number, count: number, where: 'start' | 'end'): 
     const isFree = k < i || rows[k]?.group === 0;
     if (isFree && zone.length === count && zone.every(isPlain)) return zone;
   }
-  return many(plainOf(rows[i] ?? asStocking), count);
+  return many(plainOf(row), count);
 }
 
 const isTurned = ({ works, said }: WordedRow): boolean => said.length > 0 || works.includes('unworked');
@@ -159,9 +164,9 @@ function withTurnsMoved(
   const end = behind(other, taken(other) - last);
   if (!start || !middle || !end || middle.some(isOfTurn)) return undefined;
   const turned = [
-    ...withFaces(start, facesAt(rows, i, first, 'start')),
+    ...withFaces(start, facesAt(rows, row, i, first, 'start')),
     ...middle,
-    ...withFaces(end, facesAt(rows, i, last, 'end')),
+    ...withFaces(end, facesAt(rows, row, i, last, 'end')),
   ];
   return withSaid(turned, next?.said ?? []);
 }

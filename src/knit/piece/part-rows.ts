@@ -113,8 +113,8 @@ class SectionInWork {
     const { onNeedle, measured } = this.section;
     const { columns } = this.needle;
     if (onNeedle !== undefined) {
-      const more = onNeedle - columns.length;
-      this.needle.columns = more > 0 ? grownLeft(columns, more) : columns.slice(0, onNeedle);
+      const kept = columns.slice(0, onNeedle);
+      this.needle.columns = grownLeft(kept, onNeedle - kept.length);
     }
     if (measured?.atMm !== undefined) this.needle.height = measured.atMm;
   }

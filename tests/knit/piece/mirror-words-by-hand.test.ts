@@ -7,7 +7,8 @@ import type { StitchName } from '../../../src/knit/stitch.ts';
 
 /*
  * The second front, its rows written out by hand beside those of the first: 'k4 b2' knits four and binds off two. c is cast
- * on, u left unworked, d a double stitch, w the next stitch wrapped, g said of the gap; t is two together, s two slipped ones.
+ * on, u left unworked, d a double stitch, w the next stitch wrapped, g said of the gap; t is two together, s two slipped
+ * ones, x and y the same purled.
  */
 
 const called: Readonly<Record<string, StitchName>> = {
@@ -21,6 +22,8 @@ const called: Readonly<Record<string, StitchName>> = {
   g: 'picking up each wrap',
   t: 'k2tog',
   s: 'ssk',
+  x: 'p2tog',
+  y: 'ssp',
 };
 const word = (row: string): Step[] =>
   row.split(' ').map((one) => ({ work: called[one.slice(0, 1)] as StitchName, times: Number(one.slice(1)) }));
@@ -93,6 +96,8 @@ describe('a second front', () => {
     ['each of two groups, at the edges', [9, 6, 4], ['b2 k7', 'b3 p4', 'k4'], ['b3 k6', 'b2 p4', 'k4']],
     ['in the row before where none comes after it', [8, 8, 6], ['k8', 'p8', 'b2 k6'], ['k8', 'b2 p6', 'k6']],
     ['at the end of the row where there is no other', [8], ['b2 k6'], ['k6 b2']],
+    // no plain stitch tells how: knitted, as on the right side
+    ['over decreases alone', [6, 4], ['b2 s2', 'p2'], ['t2 k2', 'b2 p2']],
     ['all that there are at once', [8, 8], ['k8', 'b8'], ['k8', 'b8']],
   ])('%s', (_, counts, rows, wanted) => {
     expect(rowsOf(counts, section(rows.length, rows))).toEqual(wanted);
@@ -153,6 +158,9 @@ describe('rows in words', () => {
     const ofBand = mirrored({ pickUp: [{ along: 'edge', stitches: 8 }] }, rows)[0]?.words ?? [];
     // the first row has no row before it to be bound off in
     expect(ofBand.map((steps, i) => said(steps, [8, 8][i] ?? 0))).toEqual(['p8', 'b2 k6']);
+    const decreased =
+      mirrored({ pickUp: [{ along: 'edge', stitches: 6 }] }, section(2, ['b2 x2', 'k2']))[0]?.words ?? [];
+    expect(decreased.map((steps, i) => said(steps, [6, 4][i] ?? 0))).toEqual(['y2 p2', 'b2 k2']);
     const told = mirrorWords({
       name: 'front',
       from: { castOn: 8 },

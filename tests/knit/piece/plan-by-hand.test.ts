@@ -206,6 +206,32 @@ describe('short rows', () => {
     expect(listed(turn('right', [2, 3]), at('left', 2))).toEqual([[], ['edge left', 'turn right']]);
   });
 
+  it('leave what was left at both edges', () => {
+    expect(rowsSaid(20, [6, turn('left', [1, 3], [5, 1]), turn('right', [2, 4])])).toEqual([
+      'knit to last 3 sts, turn',
+      'leave 3 sts unworked, purl to last 4 sts, turn',
+      'leave 4 sts unworked, knit to last 3 sts, turn',
+      'leave 3 sts unworked, purl to last 4 sts, turn',
+      'leave 4 sts unworked, knit to last 4 sts, turn',
+      'leave 4 sts unworked, purl to last 4 sts, turn',
+    ]);
+  });
+
+  it('wrapped at a single stitch leave it on the way back, and pick its wrap up where they go over it', () => {
+    const wrapped: Shaping = {
+      kind: 'turn',
+      edge: 'left',
+      groups: [{ row: 1, stitches: 1 }],
+      way: 'wrapped',
+    };
+    expect(rowsSaid(6, [2, wrapped], [2])).toEqual([
+      'k5, wrap next st, turn',
+      'leave 1 st unworked, purl to end',
+      'k6, picking up each wrap',
+      'purl',
+    ]);
+  });
+
   it('leave what was left already, in the rows between two turns too', () => {
     // 20 stitches: three left behind the first turn, so 17 back; the row between leaves the same three
     expect(rowsSaid(20, [6, turn('left', [1, 3], [5, 4])])).toEqual([

@@ -22,17 +22,8 @@ export function pickedUp(
     if (p.held) counts[i] = resting.get(p.stitches) ?? counts[i] ?? 1;
   });
   const sum = counts.reduce((a, b) => a + b, 0);
-  let rest = fitted(sum) - sum;
-  // edges that are alike take an equal share of it
-  for (const [i, p] of old.entries()) {
-    const alike = old.flatMap((q, j) => (q.stitches === p.stitches ? [j] : []));
-    if (alike.length !== 2 || alike[0] !== i || p.held || p.stitches <= 2 || Math.abs(rest) <= alike.length)
-      continue;
-    for (const j of alike) counts[j] = (counts[j] ?? 1) + Math.sign(rest);
-    rest -= 2 * Math.sign(rest);
-  }
   // what rests on a holder is counted there
   const last = old.reduce((found, { held }, i) => (held ? found : i), 0);
-  counts[last] = Math.max(1, (counts[last] ?? 1) + rest);
+  counts[last] = Math.max(1, (counts[last] ?? 1) + fitted(sum) - sum);
   return old.map((p, i) => ({ ...p, stitches: counts[i] ?? 1 }));
 }

@@ -1,6 +1,6 @@
 import type { Edge, PartRecipe, Recipe, Section, Shaping } from '../recipe.ts';
 import type { Scale } from './scale.ts';
-import { type Amounts, changeAt, perTime, scaledAmount, scaledCount } from './shaped-to.ts';
+import { type Amounts, amountOf, changeAt, perTime, scaledAmount, scaledCount } from './shaped-to.ts';
 
 /** A part of which one edge is the piece's own and the other a neck's or an opening's. */
 export interface TwoEdges {
@@ -27,15 +27,11 @@ const SLOPE_ENDS = 4;
 /** Stitches that are left where two edges come together: their decreases need as many in any gauge. */
 const TIP = 4;
 
-/** Groups at an edge that go on to the section's end, with no other shaping there: the slope of a shoulder. */
+/** Groups at an edge that go on to the section's end, with no other shaping there: the slope of a shoulder; without any the last is never near. */
 function isSlope(section: Section, edge: Edge): boolean {
   const own = section.shaping.filter((one) => 'edge' in one && (one.edge === edge || one.edge === 'both'));
   const rows = own.flatMap((one) => (one.kind === 'bind off' ? one.groups.map(({ row }) => row) : []));
-  return (
-    own.length > 0 &&
-    own.every(({ kind }) => kind === 'bind off') &&
-    section.rows - Math.max(...rows) <= SLOPE_ENDS
-  );
+  return own.every(({ kind }) => kind === 'bind off') && section.rows - Math.max(...rows) <= SLOPE_ENDS;
 }
 
 /** Stitches of a shoulder that a part binds off in its last section before it is split, in the old stitches and in the new. */
@@ -192,9 +188,9 @@ const netOf = (shaping: readonly Shaping[], amounts: readonly (number | undefine
 /** The inner edge's shapings in their proportions; the one that takes the most has what is left over. */
 function shared(shaping: readonly Shaping[], outer: readonly (number | undefined)[], net: number): Amounts {
   const inner = shaping.flatMap((one, i) => (outer[i] === undefined && perTime(one) !== 0 ? [i] : []));
-  const old = (i: number) => perTime(shaping[i] as Shaping) * scaledAmount(shaping[i] as Shaping, ONE);
+  const old = (i: number) => perTime(shaping[i] as Shaping) * amountOf(shaping[i] as Shaping);
   const all = inner.reduce((sum, i) => sum + old(i), 0);
-  const amounts = shaping.map((one, i) => outer[i] ?? (perTime(one) === 0 ? scaledAmount(one, ONE) : 0));
+  const amounts = shaping.map((one, i) => outer[i] ?? (perTime(one) === 0 ? amountOf(one) : 0));
   const at = (i: number) => perTime(shaping[i] as Shaping);
   for (const i of inner) amounts[i] = all === 0 ? 0 : Math.max(0, Math.round((net * old(i)) / all / at(i)));
   const rest = net - inner.reduce((sum, i) => sum + at(i) * (amounts[i] ?? 0), 0);
@@ -203,5 +199,3 @@ function shared(shaping: readonly Shaping[], outer: readonly (number | undefined
     amounts[taker] = Math.max(0, (amounts[taker] ?? 0) + rest / at(taker));
   return amounts;
 }
-
-const ONE: Scale = { stitches: 1, rows: 1 };

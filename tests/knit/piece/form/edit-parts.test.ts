@@ -72,6 +72,11 @@ describe('changing the parts of a piece', () => {
       ['Centre neck', 'hold'],
       ['Right shoulder', 'bind off'],
     ]);
+    expect(split.parts.slice(1).map(({ start }) => start.kind === 'split' && start.edge)).toEqual([
+      'right',
+      'middle',
+      'left',
+    ]);
     const read = formToRecipe(split);
     expect(read.ok && plan(read.value).ok).toBe(true);
   });

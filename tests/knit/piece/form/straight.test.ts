@@ -103,6 +103,22 @@ describe('a garment of straight panels', () => {
     expect(straightMm(same, 'length', per)).toBeCloseTo(heightOf(back ?? []), 6);
   });
 
+  it('is as long as its rows where nothing is said of its border', () => {
+    const shape: StraightShape = { neck: 'boat', given: { border: { mm: null }, length: { count: 140 } } };
+    expect(straightMm(shape, 'length', gauge)).toBe(500);
+    expect(straightMm(shape, 'border', gauge)).toBeUndefined();
+    expect(straightCounts(shape, gauge)).toBeUndefined();
+  });
+
+  it('has sleeves that widen in the first row above the cuff', () => {
+    const sleeve = recipes(usualShape)[2];
+    expect(sleeve?.makes).toBe(2);
+    expect(sleeve?.parts[0]?.sections.map(({ rows, shaping }) => [rows, shaping])).toEqual([
+      [14, []],
+      [106, [{ kind: 'across', row: 1, by: 36 }]],
+    ]);
+  });
+
   it('both shoulders are alike: the neck takes the odd stitch', () => {
     const found = straightCounts({ neck: 'boat', given: { neckWidth: { count: 47 } } }, gauge);
     expect(found && [shoulderOf(found), neckOf(found)]).toEqual([30, 48]);

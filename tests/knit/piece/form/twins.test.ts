@@ -106,6 +106,47 @@ describe('a part that is the mirror image of another', () => {
     expect(twinIs((part) => ({ ...part, name: 'Other' }))).toBe(lead);
   });
 
+  it('in a section that is shaped in groups beside single stitches may have a row more', () => {
+    const bare = { ...front, parts: front.parts.filter((_, i) => i !== twin) };
+    const both = changeWithTwins(bare, lead, (part) => ({
+      ...part,
+      sections: [
+        {
+          ...(part.sections[0] as PartForm['sections'][number]),
+          rows: '8',
+          shaping: partOf(front, lead).sections.flatMap(({ shaping }) => shaping),
+        },
+      ],
+    }));
+    const kinds = partOf(both, lead).sections[0]?.shaping.map(({ kind }) => kind);
+    expect(new Set(kinds)).toEqual(new Set(['edge', 'bind off']));
+    const mirrored = mirrorPart(both, lead, 'Other side');
+    const image = mirrored.parts.findIndex(({ name }) => name === 'Other side');
+    const rowsMore = (rows: number): PieceForm => ({
+      ...mirrored,
+      parts: mirrored.parts.map((part, i) =>
+        i === image
+          ? {
+              ...part,
+              sections: part.sections.map((one) => ({ ...one, rows: String(Number(one.rows) + rows) })),
+            }
+          : part,
+      ),
+    });
+    expect([0, 1, 2].map((rows) => twinOf(rowsMore(rows), image))).toEqual([lead, lead, undefined]);
+  });
+
+  it('is none of what lies between the two, however alike', () => {
+    const middle = (name: string): PartForm => ({
+      ...partOf(front, lead),
+      name,
+      start: { kind: 'split', part: partOf(front, 0).name, stitches: '8', edge: 'middle' },
+      sections: [],
+    });
+    const form = { ...front, parts: [partOf(front, 0), middle('one'), middle('two')] };
+    expect(twinOf(form, 2)).toBeUndefined();
+  });
+
   it('does not follow a part that begins anew on a cast-on of its own', () => {
     const own = changeWithTwins(front, lead, (part) => ({
       ...part,

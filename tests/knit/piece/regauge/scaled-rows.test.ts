@@ -35,6 +35,11 @@ describe('rows in which an edge is shaped', () => {
     ]);
   });
 
+  it('between two rhythms are parted where the old ones were, to the nearest', () => {
+    // five steps of four: half of them, 2½ and so three, up to row 5, which is row 7
+    expect(rowsOf([1, 3, 5, 9, 13], 6, 20, { stitches: 1, rows: 1.5 })).toEqual([1, 3, 5, 7, 13, 19]);
+  });
+
   it('that are four may be of two rhythms', () => {
     expect(rowsOf([2, 4, 6, 14], 4, 40)).toEqual([4, 8, 12, 28]);
   });
@@ -66,6 +71,12 @@ describe('groups that are bound off', () => {
     // six rows between the third and the ninth: a slope of eight in four
     expect(stitchesOf(16, [1, 5], [3, 3])).toHaveLength(4);
     expect(stitchesOf(18, [1, 5], [3, 3])).toEqual([5, 3]);
+  });
+
+  it('end in one that lies level where it is twice as large as the one before it', () => {
+    // three of a slope are six; of two and one that is level the two are four, and that one stays whole
+    expect(stitchesOf(20, [3, 4], [5, 4], [7, 7])).toEqual([2, 2, 2, 2, 4, 3]);
+    expect(stitchesOf(20, [3, 4], [5, 4], [7, 8])).toEqual([2, 2, 2, 2, 8]);
   });
 
   it('are a corner where a larger one follows, and none where the first begins further up', () => {
@@ -149,10 +160,9 @@ describe('stitches that a band picks up', () => {
     expect(picked([10, 'held'], 2)).toEqual([20, 30]);
   });
 
-  it('more or fewer for the rib’s multiple: two of a pair first where it is more than two, the last edge the rest', () => {
+  it('are one more or fewer at the last edge for the rib’s multiple, but for a holder', () => {
     expect(picked([10, 10, 6], 1, 1)).toEqual([10, 10, 7]);
-    expect(picked([10, 10, 6], 1, 4)).toEqual([11, 11, 8]);
-    expect(picked([10, 10, 6], 1, -3)).toEqual([9, 9, 5]);
+    expect(picked([10, 10, 6], 1, -1)).toEqual([10, 10, 5]);
     expect(picked([6, 'held'], 1, 1, new Map([[15, 15]]))).toEqual([7, 15]);
   });
 });

@@ -75,6 +75,8 @@ describe('of several shapings at one edge', () => {
         [1, 5],
       ],
     ],
+    ['to the nearest there is, not to the first', 12, [at('right', 5), at('right', 5)], [[5], [3]]],
+    ['a row later where that one is nearer', 12, [at('right', 5, 7), at('right', 7)], [[5, 7], [9]]],
     [
       'the other edge has its own rows',
       12,

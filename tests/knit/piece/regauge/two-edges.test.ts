@@ -56,6 +56,9 @@ describe('of a shoulder', () => {
       left: 0,
     });
     expect(edgesOf(shoulder('middle', neck))).toBeUndefined();
+    // what is decreased at the neck beside it is none of its stitches
+    const beside = section(6, ...slope.shaping, slant('right', -1, 1));
+    expect(edgesOf(shoulder('left', neck, beside))?.shoulder).toBe(34);
   });
 
   it('what its parent bound off belongs to it', () => {

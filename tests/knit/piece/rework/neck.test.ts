@@ -74,3 +74,33 @@ it('a gauge is another’s twentieth or twenty times it at the most: beyond, it 
   expect(codes(10, 199)).toEqual([]);
   expect(codes(0.6, 0.6)).toEqual([]);
 });
+
+it.each([
+  ['no rows at all', 0, 'no neck ahead'],
+  ['an odd number of rows, which would turn its sides', 3, 'no neck ahead'],
+  ['more rows sooner than are left', 8, 'too few rows before the neck'],
+] as const)('a neck is not moved by %s', (_, rows, code) => {
+  const recipe = back(section('a', 10));
+  const planned = plan(recipe);
+  const [body, side] = planned.ok ? planned.value.parts : [];
+  if (!body || !side) throw new Error('no body');
+  const made = rework(recipe, 0, body, 4, { kind: 'neck', rows });
+  expect(made.ok ? [] : made.faults.map((one) => one.code)).toEqual([code]);
+  // nor from where it is knitted already
+  const later = rework(recipe, 1, side, 2, { kind: 'neck', rows: 2 });
+  expect(later.ok ? [] : later.faults.map((one) => one.code)).toEqual(['no neck ahead']);
+});
+
+it('a neck that begins later leaves its sides so much shorter', () => {
+  const recipe = back(section('a', 10));
+  const planned = plan(recipe);
+  const body = planned.ok ? planned.value.parts[0] : undefined;
+  if (!body) throw new Error('no body');
+  const made = rework(recipe, 0, body, 4, { kind: 'neck', rows: -2 });
+  // twelve rows and then four, and one in which all are bound off
+  expect(made.ok && made.value.parts.map(({ index, rows }) => [index, rows])).toEqual([
+    [0, { was: 10, now: 12 }],
+    [1, { was: 7, now: 5 }],
+    [2, { was: 7, now: 5 }],
+  ]);
+});

@@ -153,6 +153,16 @@ describe('a piece that was measured, of rows that were planned 2.5 mm high', () 
     ]);
   });
 
+  it('after its first row a section is measured by that one: what was worked before it and what comes after stays', () => {
+    // b begins at 50; a row of 3 mm, and from 53 to 80 nine more
+    expect(after({ kind: 'measured', heightMm: 3, above: 20 }, 21)).toEqual([
+      ['a', 20, undefined],
+      ['b', 1, undefined],
+      ['b', 9, { rowMm: 3, atMm: 53 }],
+      ['c', 20, undefined],
+    ]);
+  });
+
   it('an odd number stays odd, and none of rows is fewer than that', () => {
     // a of 21 rows ends at 52.5: 7.5 rows, seven; 3.5 mm a row of a that is nearly done leaves one
     const odd = after({ kind: 'measured', heightMm: 30, above: 0 }, 10, sections({}, 21)) as unknown[][];
