@@ -19,7 +19,7 @@ import {
 import { readTimes, STS } from '../../row/read/goal.ts';
 import { readEvenly } from './evenly.ts';
 import type { Beat, EdgeName } from './how-far.ts';
-import { readBeats, readBeatsBefore } from './phrase/beats.ts';
+import { joinNext, readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readChanged } from './phrase/changed.ts';
 import { readEdgeOf } from './phrase/edge.ts';
 import { skipInset, skipInsetFirst } from './phrase/inset.ts';
@@ -46,6 +46,7 @@ const CHANGES: Readonly<Record<string, number>> = {
 export const readShape = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const neckFirst = takeNeckBefore(c);
+    const from = c.at;
     const when = readBeatsBefore(c);
     const edgeBefore = readEdgeOf(c);
     const later = when.length > 0 ? when : edgeBefore ? readBeats(c) : [];
@@ -88,7 +89,7 @@ export const readShape = (c: Cursor): Statement | undefined =>
     const both = early.length === 0 && takeOtherEdge(c, edge, by);
     takes(c, ',');
     if (endsInRow(c)) return { is: 'shape', change: sign * by, edge: both ? 'both' : edge, beats: early };
-    const beats = soOften(readBeats(c, withTimes(c, early)), often);
+    const beats = soOften(readBeats(c, withTimes(c, early, from)), often);
     if (beats === undefined) return undefined;
     takes(c, 'only');
     if (both)
@@ -181,7 +182,7 @@ const takeNeckBefore = (c: Cursor): boolean =>
 const seesNeck = (c: Cursor): boolean => seesPhrase(c, 'for the? neck');
 
 /** 'Every 4th row dec 1 st at each end 5 times': the times of the beat that was said first. */
-function withTimes(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
+function withTimes(c: Cursor, beats: readonly Beat[], from: number): readonly Beat[] {
   const last = beats.at(-1);
   const times =
     last !== undefined && last.times === undefined
@@ -191,8 +192,18 @@ function withTimes(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
         })
       : undefined;
   if (last === undefined || times === undefined) return beats;
-  const { n, more } = times;
-  return [...beats.slice(0, -1), { ...last, times: n, counted: true, ...(more ? { further: true } : {}) }];
+  const { n, more, total } = times;
+  const counted: Beat = {
+    ...last,
+    times: n,
+    counted: true,
+    ...(more ? { further: true } : {}),
+    ...(total ? { total: true } : {}),
+  };
+  const before = beats.slice(0, -1);
+  const join = c.tokens.findIndex((token, i) => i > from && isWord(token, 'and', 'then'));
+  const ended = isWord(c.tokens[join - 1], ',') ? join - 2 : join - 1;
+  return [...before, joinNext(before, counted, isWord(c.tokens[ended], 'row'))];
 }
 
 /** '… every other row, 5 times in all' and '… at neck edge until 17 sts remain' close the last beat. */

@@ -45,7 +45,8 @@ export function readBeats(c: Cursor, before: readonly Beat[] = []): Beat[] {
       return readBeat(c, beats.length > 0);
     });
     if (beat === undefined) break;
-    beats.push(before.length > 0 ? beat : joinNumbered(beats, joinNext(beats, beat, c, start)));
+    const isRow = isWord(c.tokens[start - 1], 'row', 'rows');
+    beats.push(before.length > 0 ? beat : joinNumbered(beats, joinNext(beats, beat, isRow)));
   }
   return beats;
 }
@@ -68,11 +69,10 @@ function skipChain(c: Cursor): void {
 }
 
 /** 'next and every foll 4th row 8 times' counts the next row among the eight, and so does whatever is said 'in all'; 'next row, then every 4th row 8 times' does not. */
-function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number): Beat {
+export function joinNext(beats: readonly Beat[], beat: Beat, rowSaid: boolean): Beat {
   const before = beats.at(-1);
   if (before?.times !== 1 || beats.length !== 1 || beat.times === undefined || beat.further || !beat.counted)
     return beat;
-  const rowSaid = isWord(c.tokens[start - 1], 'row', 'rows');
   return rowSaid && !beat.total ? beat : { ...beat, times: Math.max(0, beat.times - 1) };
 }
 
