@@ -619,13 +619,6 @@ export const equivalents: readonly Equivalent[] = [
     why: 'no sentence has a single word between two numbers there',
   },
   {
-    file: 'src/knit/piece/mirror-words.ts',
-    line: "const asStocking = { works: [] as readonly StitchName[], side: 'RS' as Side };",
-    before: "'RS'",
-    after: "'WS'",
-    why: 'every row that is asked for is there: what stands for none is for the compiler',
-  },
-  {
     file: 'src/knit/making-up/edit-width.ts',
     line: 'const one = by > 0 !== isTopDown ? 1 : -1;',
     before: '>',
@@ -659,13 +652,6 @@ export const equivalents: readonly Equivalent[] = [
     before: '||',
     after: '&&',
     why: 'what is not counted divides nothing: the row stays as it is some lines below',
-  },
-  {
-    file: 'src/knit/piece/regauge/two-edges.ts',
-    line: 'return shared(own, outer[0] ?? [], innerOld.slice(1).every((n) => n === 0) ? inner : share);',
-    before: 'n === 0',
-    after: 'undefined',
-    why: 'where nothing else is shaped at the inner edge its share is all of it',
   },
   {
     file: 'src/store/box/frame-factory.ts',
@@ -764,5 +750,26 @@ export const equivalents: readonly Equivalent[] = [
     before: '0',
     after: '1',
     why: 'a slant that is looked for is one more or one fewer',
+  },
+  {
+    file: 'src/knit/piece/row-of.ts',
+    line: 'if (work && work.by > 0) this.columns = pushedOut(this.columns, edge, madeInside(work), work.by);',
+    before: '>',
+    after: '>=',
+    why: 'a shaping by no stitch is refused before a row is built',
+  },
+  {
+    file: 'src/knit/piece/mirror-words.ts',
+    line: "if (end < 0 && list[0] === 'ds') return 0;",
+    before: '<',
+    after: '<=',
+    why: 'the first of them has to do with the turn, which is asked above',
+  },
+  {
+    file: 'src/knit/piece/mirror-words.ts',
+    line: 'return taken(end < 0 ? list : list.slice(0, end));',
+    before: '<',
+    after: '<=',
+    why: 'the first of them has to do with the turn, which is asked above',
   },
 ];
