@@ -55,8 +55,7 @@ export const readButtonholes = (c: Cursor): Statement | undefined =>
     const earlier = beats.slice(0, -1).reduce((sum, { times = 0 }) => sum + times, 0);
     const ends =
       made === undefined ? (last?.times === undefined && n > 0 ? n : undefined) : Math.max(0, made - earlier);
-    const items =
-      beats.length > 0 && takeAnyPhrase(c, 'as foll :|,|-', 'thus :|,|-') ? readRow(c) : undefined;
+    const items = beats.length > 0 ? readSpelled(c) : undefined;
     if (items && !items.ok) return undefined;
     if (items) takeTo(c, c.end);
     else if (beats.length === 0) takeRest(c);
@@ -64,6 +63,15 @@ export const readButtonholes = (c: Cursor): Statement | undefined =>
     const counted = ends !== undefined && last ? [...beats.slice(0, -1), { ...last, times: ends }] : beats;
     return { is: 'buttonholes', beats: counted, ...(items?.ok ? { items: items.value } : {}) };
   });
+
+/** '… every 14th row, as follows: k2, yo, k2tog, k to end', '… every 14th row: k2, yo, …': how such a row is worked. */
+const readSpelled = (c: Cursor): ReturnType<typeof readRow> | undefined =>
+  takeAnyPhrase(c, ',? as foll :|,|-', ',? thus :|,|-')
+    ? readRow(c)
+    : attempt(c, () => {
+        const row = takes(c, ':') ? readRow(c) : undefined;
+        return row?.ok ? row : undefined;
+      });
 
 /** 'making 3 more buttonholes', 'following buttonholes are made': how many, 0 where nobody says. */
 const readMade = (c: Cursor): number | undefined =>

@@ -13,7 +13,7 @@ describe('buttonholes in rows to come', () => {
       {Work|Continue working} a buttonhole {row|} on the 5th and every foll 16th row → buttonholes: beats [{first 5, every 5, times 1}; {every 16}]
       Make buttonholes on rows 5, 15 and 25 → buttonholes: beats [{first 5, every 5, times 1}; {every 10, times 1}; {every 10, times 1}]
       Make a buttonhole on the 3rd and every foll 4th row until 3 in all {are|have been} {made|worked} → buttonholes: beats [{first 3, every 3, times 1}; {every 4, times 2}]
-      Make a buttonhole every 14th row {as follows:|thus:} k2, yo, k2tog, k to end → buttonholes: beats [{every 14}], items 'k ×2, yo, k2tog, k to {left 0}'
+      Make a buttonhole every 14th row{ as follows:| thus:|, as follows:|, thus,|:} k2, yo, k2tog, k to end → buttonholes: beats [{every 14}], items 'k ×2, yo, k2tog, k to {left 0}'
       Make 5 buttonholes{, the first 2 cm from edge, the rest spaced evenly| evenly spaced|} → buttonholes: beats []
       {Omitting|Omit|Without} {the |}{buttonholes|button-holes|button holes} → buttonholes: beats [], omitted
       {Buttonholes|The buttonholes|Following buttonholes} are {made|worked} after the first 1 cm and every 5 cm thereafter until 7 in all are made → buttonholes: beats [{every 1, everyMm 10, times 1}; {every 1, everyMm 50, times 6}]
