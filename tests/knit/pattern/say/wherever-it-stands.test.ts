@@ -165,6 +165,44 @@ const lines: Readonly<Record<string, string>> = {
     Decrease row 2: k2tog, k to end → row: label {rows [], name dec}, items 'k2tog, k to {left 0}'
     Foundation row (WS): p → row: label {rows [], name foundation, side WS}, items 'p to {left 'what follows'}'
   `,
+  'the other side, and what is stated, made and told': `
+    Work second side to match first side → other side: reversing false
+    Work other side to correspond → other side: reversing false
+    Work the other half to match, reversing shapings → other side: reversing
+    Work to correspond → other side: reversing false
+    Work to match. → ✗ stitch or repeat expected @1
+    Work in reverse → other side: reversing
+    Left front: work in reverse. → heading: title {words 'left front', pattern 'left front', divides false, half left}, sideOnly false, talk false, places [], piece {name 'left front', makes 1, half left} | @13 other side: reversing
+    Work right side to match left side → other side: reversing false
+    Complete to match first side, reversing all shaping → other side: reversing
+    Repeat for the other shoulder → other side: reversing false
+    Do the same at the other side → other side: reversing false
+    Work the remaining 20 sts in the same way → other side: reversing false
+    Knit 2 rows (29 sts on needle) → rows: n 2, items 'k to {left 'what follows'}' (29)
+    Knit 2 rows - 29 sts on needle → rows: n 2, items 'k to {left 'what follows'}' (29)
+    Knit 2 rows = 29 sts → rows: n 2, items 'k to {left 'what follows'}' (29)
+    Knit 2 rows: 29 sts → rows: n 2, items 'k to {left 'what follows'}' (29)
+    Knit 2 rows. 29 sts. on needle → rows: n 2, items 'k to {left 'what follows'}' (29)
+    Knit 2 rows, leaving 29 sts → rows: n 2, items 'k to {left 'what follows'}' | ✗ stitch or repeat expected @14
+    Knit 2 rows, now 29 sts remain → rows: n 2, items 'k to {left 'what follows'}' (29)
+    Knit 2 rows [29 sts] → rows: n 2, items 'k to {left 'what follows'}' (29)
+    Knit 2 rows (29 rem) → ✗ stitch or repeat expected @14
+    Knit 2 rows {29 sts} → rows: n 2, items 'k to {left 'what follows'}' (29)
+    Knit 2 rows (there are 29 sts) → rows: n 2, items 'k to {left 'what follows'}' (29)
+    Knit 2 rows, you should now have 29 sts on the needle → rows: n 2, items 'k to {left 'what follows'}' (29)
+    Knit 2 rows, 29 sts decreased → rows: n 2, items 'k to {left 'what follows'}' | @14 note: about change
+    Knit 2 rows (29.5 sts) → ✗ stitch or repeat expected @14
+    To make a buttonhole: k2, yo, k2tog → note: about hole
+    Buttonholes are worked as follows: k2, yo → note: about hole
+    All decreases are made 2 sts in from edge → note: about aside
+    To dec, k2tog at beg of row and ssk at end → note: about aside
+    Use the cable cast-on method → note: about aside
+    Use cable cast on to cast on 20 sts → @22 cast on: stitches 20
+    STRAPS – make two → heading: title {words straps, pattern straps, divides false}, sideOnly false, talk false, places [], piece {name straps, makes 2}
+    Straps, make 2. → heading: title {words straps, pattern straps, divides false}, sideOnly false, talk false, places [], piece {name straps, makes 2}
+    Cuffs: make two → heading: title {words cuffs, pattern cuffs, divides false}, sideOnly false, talk false, places [], piece {name cuffs, makes 2} | @8 note: about another, makes 2
+    Make two → note: about another, makes 2
+  `,
   evenly: `
     On next row dec 5 sts evenly → evenly: change -5, on unsaid
     Across next row inc 5 sts evenly → row: items '{evenly, change 5}'
