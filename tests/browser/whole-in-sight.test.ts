@@ -296,18 +296,39 @@ describe('on a tablet, beside the row', () => {
     await knitter().pad.waitFor();
   });
 
-  it('the drawing of the piece is whole above the foot, from the needle of its first row to its scale', async () => {
+  it('the drawing of the piece is whole beside the foot, for a left hand above it, from the needle of its first row to its scale', async () => {
+    const hold = (isLeft: boolean) =>
+      page()
+        .locator('.knitting')
+        .evaluate((it, left) => it.classList.toggle('knitting-left', left), isLeft);
     for (const row of [2, 119, 190]) {
       await toRow(row);
-      await look(tablet);
-      const [[needle], [scale], [foot]] = await Promise.all([
-        boxes('.place-map .needle-way'),
-        boxes('.place-map .map-scale'),
-        boxes('.screen-foot'),
-      ]);
-      expect(needle?.bottom ?? 9999, `row ${row}`).toBeLessThan(foot?.top ?? 0);
-      expect(scale?.bottom ?? 9999, `row ${row}`).toBeLessThanOrEqual(foot?.top ?? 0);
+      for (const hand of ['left', 'right']) {
+        await hold(hand === 'left');
+        await look(tablet);
+        const [[cloth], [needle], [scale], [foot]] = await Promise.all([
+          boxes('.place-map .map-svg'),
+          boxes('.place-map .needle-way'),
+          boxes('.place-map .map-scale'),
+          boxes('.screen-foot'),
+        ]);
+        const end = hand === 'left' ? (foot?.top ?? 0) : tablet.height;
+        if (hand === 'right') expect(cloth?.right ?? 9999).toBeLessThanOrEqual(foot?.left ?? 0);
+        expect(needle?.bottom ?? 9999, `row ${row}, ${hand}`).toBeLessThan(end);
+        expect(scale?.bottom ?? 9999, `row ${row}, ${hand}`).toBeLessThanOrEqual(end);
+      }
     }
+  });
+
+  it('the rows ahead are whole above the foot once they are scrolled to', async () => {
+    await toRow(119);
+    await look(tablet);
+    await page()
+      .locator('.screen-main')
+      .evaluate((it) => it.scrollTo(0, it.scrollHeight));
+    const last = (await boxes('.ladder > li')).at(-1);
+    const [foot] = await boxes('.screen-foot');
+    expect(last?.bottom ?? 9999).toBeLessThanOrEqual(foot?.top ?? 0);
   });
 });
 

@@ -23,13 +23,13 @@ const figures = computed((): readonly Figure[] => {
   const { soFar, toGo } = lengthsAt(part, worked);
   const section = saysSection(part, row);
   const stops = [nextShaping(part, worked)?.n, nextWithBefore(part, row.n)?.n].filter((n) => n !== undefined);
-  const next = stops.length > 0 ? Math.min(...stops) : undefined;
+  const next = Math.min(...stops);
+  const toNext = stops.length > 0 ? lengthTo(part, worked, next) : toGo;
   return [
     { what: say(isLooking.value ? 'lap.atRow' : 'lap.soFar'), mm: soFar },
     { what: section === '' ? say('lap.toEnd') : say('lap.toEndOf', { section }), mm: toGo },
-    ...(next === undefined
-      ? []
-      : [{ what: say('lap.toRow', { row: next }), mm: lengthTo(part, worked, next) }]),
+    // what comes at the end of the section is as far as that, and said once
+    ...(toNext === toGo ? [] : [{ what: say('lap.toRow', { row: next }), mm: toNext }]),
   ];
 });
 
