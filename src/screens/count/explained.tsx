@@ -66,7 +66,7 @@ export function Explained({ now, counted, checks, lifelines, onAnew, onMended }:
       )}
       <h2>{say('count.whatExplains')}</h2>
       <ol class="count-list">
-        {found.map((one) => (
+        {found.map((one, i) => (
           <li key={one.cause}>
             <ExplanationCard
               explanation={one}
@@ -75,6 +75,7 @@ export function Explained({ now, counted, checks, lifelines, onAnew, onMended }:
               planned={planned}
               onMended={onMended}
               likeliest={saysShare(one.likelihood) === most}
+              open={i === 0}
             />
           </li>
         ))}

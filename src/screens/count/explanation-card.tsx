@@ -16,29 +16,37 @@ interface ExplanationCardProps {
   readonly counted: number;
   readonly planned: number;
   readonly likeliest: boolean;
+  /** it stands open; the others are a line each until they are touched */
+  readonly open: boolean;
   readonly onMended: () => void;
 }
 
 /** One thing that can be: what to look for, and what to do. */
-export function ExplanationCard({ explanation, likeliest, ...figures }: ExplanationCardProps) {
+export function ExplanationCard({ explanation, likeliest, open, ...figures }: ExplanationCardProps) {
   const share = saysShare(explanation.likelihood);
   return (
     <Card tone={likeliest ? 'place' : 'plain'} label={saysCause(explanation)}>
-      <div class="count-card">
-        <h3>{saysCause(explanation)}</h3>
-        {explanation.cause !== 'unknown' && (
-          <p class="count-soft">{likeliest ? `${say('count.likeliest')}, ${share}` : share}</p>
-        )}
-        <p>{saysSign(explanation)}</p>
-        {explanation.toDo.map((advice) => (
-          <Advice key={advice.code} advice={advice} edge={explanation.edge} {...figures} />
-        ))}
-      </div>
+      <details class="count-fold" open={open}>
+        <summary>
+          <div>
+            <h3>{saysCause(explanation)}</h3>
+            {explanation.cause !== 'unknown' && (
+              <span class="count-soft">{likeliest ? `${say('count.likeliest')}, ${share}` : share}</span>
+            )}
+          </div>
+        </summary>
+        <div class="count-card">
+          <p>{saysSign(explanation)}</p>
+          {explanation.toDo.map((advice) => (
+            <Advice key={advice.code} advice={advice} edge={explanation.edge} {...figures} />
+          ))}
+        </div>
+      </details>
     </Card>
   );
 }
 
-interface AdviceProps extends Omit<ExplanationCardProps, 'explanation' | 'likeliest'> {
+interface AdviceProps extends Omit<ExplanationCardProps, 'explanation' | 'likeliest' | 'open'> {
   readonly advice: Said;
   readonly edge: Explanation['edge'];
 }

@@ -72,8 +72,8 @@ export function FindPage({ now, entries }: CountPageProps) {
         label={say('count.seeFacing')}
         value={seen.facing}
         options={[
-          { value: 'RS', label: say('craft.RSfull') },
-          { value: 'WS', label: say('craft.WSfull') },
+          { value: 'RS', label: say('lap.facesRS') },
+          { value: 'WS', label: say('lap.facesWS') },
           { value: '', label: say('count.dontKnow') },
         ]}
         onChange={(facing) => set({ facing })}

@@ -25,19 +25,22 @@ export function PacePage({ now, entries }: CountPageProps) {
   return (
     <>
       <Card>
-        {fast === undefined ? (
-          <p>{say('pace.paceFew')}</p>
-        ) : (
-          <dl class="count-figures">
-            <dt>{say('pace.paceRows')}</dt>
-            <dd>{saysNumber(fast.rowsPerHour, { digits: 1 })}</dd>
-            <dt>{say('pace.paceStitches')}</dt>
-            <dd>{saysNumber(fast.stitchesPerHour, { digits: 0 })}</dd>
-            <dt>{say('pace.paceLeft')}</dt>
-            <dd>{saysStitches(left)}</dd>
-          </dl>
-        )}
-        {fast !== undefined && <p class="count-soft">{say('pace.paceFrom', { count: fast.rows })}</p>}
+        <p>{say('count.rowsDone', { count: place.rows })}</p>
+        <dl class="count-figures">
+          {fast !== undefined && (
+            <>
+              <dt>{say('pace.paceRows')}</dt>
+              <dd>{saysNumber(fast.rowsPerHour, { digits: 1 })}</dd>
+              <dt>{say('pace.paceStitches')}</dt>
+              <dd>{saysNumber(fast.stitchesPerHour, { digits: 0 })}</dd>
+            </>
+          )}
+          <dt>{say('pace.paceLeft')}</dt>
+          <dd>{saysStitches(left)}</dd>
+        </dl>
+        <p class="count-soft">
+          {fast === undefined ? say('pace.paceFew') : say('pace.paceFrom', { count: fast.rows })}
+        </p>
         {fast !== undefined && left > 0 && <p>{say('pace.paceDone', { time: saysDuration(leftMs) })}</p>}
         {fast !== undefined && left > 0 && weeklyMs >= LEAST_WEEKLY_MS && (
           <p>

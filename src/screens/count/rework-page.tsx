@@ -5,6 +5,7 @@ import { garmentInHand, type InHand } from '../../app/state.ts';
 import type { PlanRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Choice } from '../../ui/choice/choice.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
@@ -90,11 +91,10 @@ function OldPlans({ now, entries }: { readonly now: InHand; readonly entries: Co
   }, [entries, now.place.plan]);
   if (plans.length === 0) return null;
   return (
-    <details>
-      <summary>{say('count.oldPlans')}</summary>
+    <Group title={say('count.oldPlans')}>
       {plans.map(({ id, plan, version }) => (
         <OldPlan key={id} version={version} part={plan} />
       ))}
-    </details>
+    </Group>
   );
 }

@@ -83,7 +83,7 @@ export function ComingTogether({ made, garment, ticked, inHand, onStep }: Props)
                         [27, 5],
                       ],
                     ],
-                    7,
+                    KEY_LETTER,
                   )}
                 />
               )}
@@ -138,6 +138,9 @@ function Size({
     </>
   );
 }
+
+/** In the key as in the drawing: apart enough to be stitches across, not the dashes of what is not yet sewn. */
+const KEY_LETTER = 12;
 
 /** How wide a bold sign is, of its letter's height. */
 const SIGN = 0.62;

@@ -6,6 +6,7 @@ import type { StandingGarment } from '../../knit/piece/standing.ts';
 import type { GarmentId } from '../../progress/log.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Choice } from '../../ui/choice/choice.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { say } from '../../words/say.ts';
 import { type OpenEdge, OpenEdges } from './open-edges.tsx';
@@ -42,8 +43,7 @@ export function JoinByHand({ made, garment, id }: JoinProps) {
     void joinByHand(id, [a.stretch, b.stretch], how ?? usualWay(a, b));
   };
   return (
-    <details class="join">
-      <summary>{say('makingUp.join')}</summary>
+    <Group title={say('makingUp.join')}>
       <p>{say('makingUp.joinHelp')}</p>
       <OpenEdges open={open} chosen={chosen} garment={garment} onPick={pick} />
       <fieldset class="join-list">
@@ -70,7 +70,7 @@ export function JoinByHand({ made, garment, id }: JoinProps) {
       <Button kind="main" wide onPress={join}>
         {say('makingUp.joinThem')}
       </Button>
-    </details>
+    </Group>
   );
 }
 

@@ -3,6 +3,7 @@ import { type Finished, finished, neckWorn } from '../../knit/making-up/finished
 import type { MakingUp } from '../../knit/making-up/making-up.ts';
 import type { Trouble } from '../../knit/making-up/work-making-up.ts';
 import type { StandingGarment } from '../../knit/piece/standing.ts';
+import { Group } from '../../ui/group/group.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
@@ -13,10 +14,9 @@ export function FinishedMeasures({ made, garment }: { made: MakingUp; garment: S
   const measures = finished(made.worked, garment);
   if (measures.chest === undefined) return null;
   return (
-    <details class="making-more">
-      <summary>{say('makingUp.finished')}</summary>
+    <Group title={say('makingUp.finished')}>
       <FinishedLines measures={measures} />
-    </details>
+    </Group>
   );
 }
 

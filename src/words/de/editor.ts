@@ -49,6 +49,7 @@ export const words: Translation<typeof english> = {
   newPiece: 'Teil',
   pieceReady: 'Kann gestrickt werden',
   pieceBegun: 'Begonnen',
+  pieceFinished: 'Fertig',
   toMend: { one: '{count} Stelle zu ändern', other: '{count} Stellen zu ändern' },
   toFill: { one: 'noch {count} Angabe', other: 'noch {count} Angaben' },
   castOnCount: '{count} anschlagen',
@@ -69,7 +70,7 @@ export const words: Translation<typeof english> = {
 
   save: 'Speichern',
   saveReady: 'Fertiges speichern',
-  draftKept: 'Beim Tippen auf diesem Gerät behalten.',
+  draftKept: 'Entwurf, beim Tippen auf diesem Gerät behalten.',
   draftKeeping: 'Wird behalten …',
   draftFailed:
     'Konnte gerade nicht behalten werden; bleib auf dieser Seite. Mit der nächsten Änderung wird es wieder versucht.',
@@ -127,7 +128,7 @@ export const words: Translation<typeof english> = {
   leftHeld: '{count} stillgelegt',
   leftSplit: '{count}: geteilt',
   worksOut: 'Jede Reihe geht auf',
-  keptShort: 'Behalten.',
+  keptShort: 'Entwurf behalten.',
   part: 'Arbeitsgang',
   parts: 'Arbeitsgänge',
   addPart: 'Arbeitsgang hinzufügen',

@@ -31,4 +31,6 @@ export const words: Translation<typeof english> = {
   readAloud: 'Vorlesen',
   allSettings: 'Alle Einstellungen',
   ofThePiece: 'Von der rechten Seite des Teils gesehen ist das {edge}.',
+  facesRS: 'rechte Seite',
+  facesWS: 'linke Seite',
 };

@@ -254,8 +254,8 @@ export const glossary: Glossary = {
 
 /** Welche Seite des Gestricks vor ihr liegt. */
 export const sides: Readonly<Record<Side, Gloss>> = {
-  RS: { name: 'Hinreihe', how: 'Die Vorderseite, die beim Tragen außen ist, liegt vor dir.' },
-  WS: { name: 'Rückreihe', how: 'Die Rückseite, die beim Tragen innen ist, liegt vor dir.' },
+  RS: { name: 'Hinreihe', how: 'Die rechte Seite, die beim Tragen außen ist, liegt vor dir.' },
+  WS: { name: 'Rückreihe', how: 'Die linke Seite, die beim Tragen innen ist, liegt vor dir.' },
 };
 
 const sts = (n: number): string => (n === 1 ? '1 Masche' : `${n} Maschen`);

@@ -29,4 +29,6 @@ export const words = {
   readAloud: 'Read aloud',
   allSettings: 'All settings',
   ofThePiece: 'Seen from the right side of the piece, that is {edge}.',
+  facesRS: 'right side',
+  facesWS: 'wrong side',
 } as const;

@@ -52,6 +52,7 @@ export const words: Translation<typeof english> = {
   newPiece: 'Pièce',
   pieceReady: 'Prête à tricoter',
   pieceBegun: 'Commencée',
+  pieceFinished: 'Terminée',
   toMend: { one: '{count} chose à corriger', other: '{count} choses à corriger' },
   toFill: { one: '{count} encore à remplir', other: '{count} encore à remplir' },
   castOnCount: 'monter {count}',
@@ -73,7 +74,7 @@ export const words: Translation<typeof english> = {
   // enregistrer
   save: 'Enregistrer',
   saveReady: 'Enregistrer ce qui est prêt',
-  draftKept: 'Gardé sur cet appareil à mesure que vous saisissez.',
+  draftKept: 'Brouillon gardé sur cet appareil à mesure que vous saisissez.',
   draftKeeping: 'Enregistrement…',
   draftFailed:
     'N’a pas pu être gardé pour l’instant ; restez sur cette page. Nouvel essai au prochain changement.',
@@ -134,7 +135,7 @@ export const words: Translation<typeof english> = {
   leftHeld: '{count} en attente',
   leftSplit: '{count} : séparées',
   worksOut: 'Chaque rang tombe juste',
-  keptShort: 'Gardé.',
+  keptShort: 'Brouillon gardé.',
   part: 'Partie',
   parts: 'Parties',
   addPart: 'Ajouter une partie',

@@ -31,4 +31,6 @@ export const words: Translation<typeof english> = {
   readAloud: 'Lire à voix haute',
   allSettings: 'Tous les réglages',
   ofThePiece: 'Vu de l’endroit de la pièce, c’est {edge}.',
+  facesRS: 'endroit',
+  facesWS: 'envers',
 };
