@@ -35,7 +35,7 @@ async function openNew(size: keyof typeof phones): Promise<Page> {
 const nameOf = async (page: Page, part: number) =>
   (await openSection(page, part, 'start')).getByLabel('Name of the part').inputValue();
 
-const kept = (page: Page) => page.getByText('Kept.', { exact: true }).waitFor();
+const kept = (page: Page) => page.getByText('Draft kept.', { exact: true }).waitFor();
 
 describe('a garment by its numbers', () => {
   it('is typed whole, its counts in sight all the while, a fault mended, a reload survived, and is knitted', async () => {

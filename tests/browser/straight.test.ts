@@ -155,7 +155,7 @@ describe('a garment of straight panels by its numbers', () => {
     const field = await page.getByLabel('Width, stitches', { exact: true }).boundingBox();
     expect((said?.y ?? 0) - (field?.y ?? 0) - (field?.height ?? 0)).toBeLessThan(40);
     expect(await make.getAttribute('aria-describedby')).toBe('edit-straight-verdict');
-    await page.getByText('Kept on this device as you type.').waitFor();
+    await page.getByText('Draft kept on this device as you type.').waitFor();
     await page.reload();
     await page.getByLabel('Width, stitches', { exact: true }).waitFor();
     await expect.poll(() => page.getByLabel('Width, stitches', { exact: true }).inputValue()).toBe('111');

@@ -37,7 +37,7 @@ export function GarmentPage({ editor, form, home }: GarmentPageProps) {
           <section class="edit-stack" aria-labelledby="edit-pieces">
             <h2 id="edit-pieces">{say('editor.pieces')}</h2>
             {form.pieces.length === 0 && <p>{say('editor.noPieces')}</p>}
-            <PieceList form={form} begun={editor.begun} home={home} />
+            <PieceList form={form} begun={editor.begun} finished={editor.finished} home={home} />
           </section>
           <AddPiece form={form} home={home} />
         </div>

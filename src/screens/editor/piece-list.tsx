@@ -13,10 +13,11 @@ import { saysHowMany } from './says-here.ts';
 interface PieceListProps {
   readonly form: GarmentForm;
   readonly begun: ReadonlySet<string>;
+  readonly finished: ReadonlySet<string>;
   readonly home: string;
 }
 
-export function PieceList({ form, begun, home }: PieceListProps) {
+export function PieceList({ form, begun, finished, home }: PieceListProps) {
   return (
     <ul class="edit-pieces">
       {form.pieces.map((entry, index) => (
@@ -26,7 +27,7 @@ export function PieceList({ form, begun, home }: PieceListProps) {
             data-piece={entry.id}
             href={`${home}?piece=${encodeURIComponent(entry.id)}`}
           >
-            <PieceSummary entry={entry} isBegun={begun.has(entry.id)} />
+            <PieceSummary entry={entry} isBegun={begun.has(entry.id)} isFinished={finished.has(entry.id)} />
           </a>
           <PieceMenu form={form} index={index} isBegun={begun.has(entry.id)} />
         </li>
@@ -35,7 +36,13 @@ export function PieceList({ form, begun, home }: PieceListProps) {
   );
 }
 
-function PieceSummary({ entry, isBegun }: { readonly entry: PieceEntry; readonly isBegun: boolean }) {
+interface PieceSummaryProps {
+  readonly entry: PieceEntry;
+  readonly isBegun: boolean;
+  readonly isFinished: boolean;
+}
+
+function PieceSummary({ entry, isBegun, isFinished }: PieceSummaryProps) {
   const { plan, counts, faults } = checkOf(entry.form);
   const [first] = counts;
   const start = entry.form.parts[0]?.start.kind;
@@ -56,14 +63,22 @@ function PieceSummary({ entry, isBegun }: { readonly entry: PieceEntry; readonly
         <strong>{entry.form.name.trim() || say('editor.unnamedPiece')}</strong>
         <span>{facts.join(' · ')}</span>
         <span class={isWrong ? 'edit-wrong' : 'edit-right'}>
-          <Icon name={isWrong ? 'warning' : !isReady ? 'edit' : isBegun ? 'needle' : 'check'} size="s" />
-          {isReady ? say(isBegun ? 'editor.pieceBegun' : 'editor.pieceReady') : text}
+          <Icon
+            name={
+              isWrong ? 'warning' : !isReady ? 'edit' : isFinished ? 'flag' : isBegun ? 'needle' : 'check'
+            }
+            size="s"
+          />
+          {isReady ? say(wordOf(isBegun, isFinished)) : text}
         </span>
       </span>
       <Icon name="onward" size="s" />
     </>
   );
 }
+
+const wordOf = (isBegun: boolean, isFinished: boolean) =>
+  isFinished ? 'editor.pieceFinished' : isBegun ? 'editor.pieceBegun' : 'editor.pieceReady';
 
 function PieceMenu({ form, index, isBegun }: { form: GarmentForm; index: number; isBegun: boolean }) {
   const entry = form.pieces[index] as PieceEntry;

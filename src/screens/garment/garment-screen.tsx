@@ -81,7 +81,12 @@ function Whole({ view }: { readonly view: GarmentView }) {
         <Button wide icon="onward" href={hrefTo('makingUp', { garment: garment.id })}>
           {say('garment.toMakingUp')}
         </Button>
-        {garment.notes && <p class="garment-notes">{garment.notes}</p>}
+        {garment.notes && (
+          <p class="garment-notes">
+            <strong>{say('garment.notes')}</strong>
+            {`\n${garment.notes}`}
+          </p>
+        )}
         <Group title={say('garment.more')}>
           {/* what she opens it for, before what is read there */}
           <Rare view={view} />

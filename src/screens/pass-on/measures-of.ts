@@ -1,18 +1,16 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import type { Edge } from '../../knit/piece/recipe.ts';
-import {
-  type PartShape,
-  type PieceShape,
-  type RowShape,
-  shapeOfPiece,
-} from '../../ui/panel-map/outline-of.ts';
+import { type PartShape, type PieceShape, shapeOfPiece } from '../../ui/panel-map/outline-of.ts';
 import {
   across,
   atBeginning,
+  atItsWidest,
   inAll,
   type PieceMeasure,
   tall,
   upright,
+  widestOf,
+  widthOf,
 } from '../../ui/panel-map/piece-measure.ts';
 
 /** Shorter is a line that nobody measures. */
@@ -40,21 +38,16 @@ export function measuresOf(
   return { shape, measures: found.filter(({ mm }) => mm >= LEAST_MM) };
 }
 
-const widthOf = ({ left0, right0 }: RowShape): number => right0 - left0;
-
 function widths(parts: readonly PlannedPart[], shape: PieceShape): PieceMeasure[] {
   const [body] = shape.parts;
   const rows = tall(body);
-  const [first] = rows;
   const last = rows.at(-1);
-  if (!body || !first || !last) return [];
-  const widest = rows.reduce((most, row) => (widthOf(row) > widthOf(most) - 0.1 ? row : most), first);
+  const widest = widestOf(rows);
+  if (!widest || !last) return [];
   const isWhole = parts.length === 1 && !hasShoulder(parts[0]);
   return [
     ...atBeginning(shape),
-    ...(widthOf(widest) > widthOf(first) + LEAST_MM
-      ? [across('at its widest', widest.bottom, widest.left0, widest.right0)]
-      : []),
+    ...atItsWidest(shape, false),
     ...(isWhole && last.right1 - last.left1 < widthOf(widest) - LEAST_MM
       ? [across('top', last.top, last.left1, last.right1)]
       : []),

@@ -43,6 +43,28 @@ export function atBeginning({ parts: [body] }: PieceShape): readonly PieceMeasur
   return body && first ? [across('at its beginning', body.base, first.left0, first.right0)] : [];
 }
 
+/** Wider by less is no other width. */
+const LEAST_MM = 5;
+
+export const widthOf = ({ left0, right0 }: RowShape): number => right0 - left0;
+
+/** The last of the rows that are widest. */
+export const widestOf = (rows: readonly RowShape[]): RowShape | undefined =>
+  rows.reduce<RowShape | undefined>(
+    (most, row) => (most === undefined || widthOf(row) > widthOf(most) - 0.1 ? row : most),
+    undefined,
+  );
+
+/** The width where it is widest; none of a piece that begins as wide. Amid the rows that are so wide, or at the last. */
+export function atItsWidest({ parts: [body] }: PieceShape, isAmid: boolean): readonly PieceMeasure[] {
+  const rows = tall(body);
+  const [[first], widest] = [rows, widestOf(rows)];
+  if (!first || !widest || widthOf(widest) <= widthOf(first) + LEAST_MM) return [];
+  const since = rows.find((row) => widthOf(row) > widthOf(widest) - 0.1) ?? widest;
+  const y = isAmid ? (since.bottom + widest.bottom) / 2 : widest.bottom;
+  return [across('at its widest', y, widest.left0, widest.right0)];
+}
+
 /** From its beginning to its top. */
 export const inAll = ({ box }: PieceShape): PieceMeasure =>
   upright('in all', box.x, box.y + box.height, box.y);

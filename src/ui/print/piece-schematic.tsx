@@ -3,7 +3,7 @@ import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { shapeOfPiece } from '../panel-map/outline-of.ts';
-import { atBeginning, inAll } from '../panel-map/piece-measure.ts';
+import { atBeginning, atItsWidest, inAll } from '../panel-map/piece-measure.ts';
 import { Schematic } from './schematic.tsx';
 
 interface Props {
@@ -14,7 +14,7 @@ interface Props {
   readonly marksMm?: readonly number[] | undefined;
 }
 
-/** A piece with its height and the width that it begins with; the widest is read aloud. Needs the catalogue 'print'. */
+/** A piece with its height, the width that it begins with and where it is widest. Needs the catalogue 'print'. */
 export function PieceSchematic({ label, parts, marksMm }: Props) {
   const shape = useMemo(() => shapeOfPiece(parts), [parts]);
   const beginning = atBeginning(shape);
@@ -28,7 +28,7 @@ export function PieceSchematic({ label, parts, marksMm }: Props) {
     <Schematic
       label={`${label}: ${say('print.measures', said)}`}
       shape={shape}
-      measures={[...beginning, inAll(shape)]}
+      measures={[...beginning, ...atItsWidest(shape, true), inAll(shape)]}
       marksMm={marksMm}
       notched
       says={({ mm }) => saysLength(mm)}

@@ -2,7 +2,7 @@ import { computed, signal } from '@preact/signals';
 import type { Fault } from '../../../knit/fault.ts';
 import { recipeToForm } from '../../../knit/piece/form/write-piece.ts';
 import type { GarmentId, PieceId } from '../../../progress/log.ts';
-import type { GarmentRecord } from '../../../store/records.ts';
+import type { GarmentRecord, PlaceRecord } from '../../../store/records.ts';
 import { newGarmentId } from '../../garments/ids.ts';
 import { readOr, store } from '../../store.ts';
 import { keptDraft } from '../kept/kept-draft.ts';
@@ -23,6 +23,8 @@ export interface Editor {
   readonly old: GarmentRecord | undefined;
   /** ids of the pieces of which a make has been begun */
   readonly begun: ReadonlySet<PieceId>;
+  /** of those, the ones of which every make is knitted to its end */
+  readonly finished: ReadonlySet<PieceId>;
   readonly history: History<GarmentForm>;
   /** when the draft that was found was last typed at, ms; undefined when there was none */
   readonly foundAt: number | undefined;
@@ -43,6 +45,16 @@ export const garmentFaults = computed<readonly Fault[]>(() =>
   garmentForm.value ? readGarment(garmentForm.value).faults : [],
 );
 
+type Knitted = Pick<Editor, 'begun' | 'finished'>;
+
+const nothingBegun: Knitted = { begun: new Set(), finished: new Set() };
+
+function knittedOf(places: readonly PlaceRecord[]): Knitted {
+  const begun = new Set(places.filter(({ seq }) => seq > 0).map(({ piece }) => piece));
+  const left = new Set(places.filter(({ rows, total }) => rows < total).map(({ piece }) => piece));
+  return { begun, finished: new Set([...begun].filter((piece) => !left.has(piece))) };
+}
+
 /** Reads a garment into the editor, or begins a new one; a draft that was left goes on. */
 export async function openEditor(garment: GarmentId | undefined): Promise<void> {
   const key = draftKey(garment);
@@ -59,7 +71,7 @@ export async function openEditor(garment: GarmentId | undefined): Promise<void> 
   if (garment === undefined) {
     if (goesOn) return;
     const id = draft?.garment ?? newGarmentId();
-    editor.value = opened({ garment: id, key, old: undefined, begun: new Set() }, draft);
+    editor.value = opened({ garment: id, key, old: undefined, ...nothingBegun }, draft);
     return;
   }
   const found = await open.garment(garment);
@@ -67,23 +79,23 @@ export async function openEditor(garment: GarmentId | undefined): Promise<void> 
   if (!found.ok && found.faults[0]?.code === 'no-such-garment') editor.value = null;
   const old = readOr(found);
   if (old === undefined || places === undefined) return;
-  const begun = new Set(places.filter((place) => place.seq > 0).map((place) => place.piece));
-  const at = { garment, key, old, begun };
+  const knitted = knittedOf(places);
+  const at = { garment, key, old, ...knitted };
   if (goesOn === undefined) editor.value = opened(at, draft);
-  else if (editor.peek()?.key === key) goOn(editor.peek() as Editor, old, begun);
+  else if (editor.peek()?.key === key) goOn(editor.peek() as Editor, old, knitted);
 }
 
 /** A draft that is begun just now is typed at, with no word of coming back to it. */
 export function takeUp(draft: Draft): void {
-  const at = { garment: draft.garment, key: draftKey(undefined), old: undefined, begun: new Set<PieceId>() };
+  const at = { garment: draft.garment, key: draftKey(undefined), old: undefined, ...nothingBegun };
   editor.value = { ...opened(at, draft), foundAt: undefined };
 }
 
 /** What was changed elsewhere comes into what is typed, and into what an undo would bring back. */
-function goOn(now: Editor, old: GarmentRecord, begun: ReadonlySet<PieceId>): void {
+function goOn(now: Editor, old: GarmentRecord, knitted: Knitted): void {
   const base = now.old;
   if (base === undefined) return;
-  const onto = (form: GarmentForm) => withBegun(ontoStored(form, base, old), old, begun);
+  const onto = (form: GarmentForm) => withBegun(ontoStored(form, base, old), old, knitted.begun);
   const { past, now: form } = now.history;
   const history = {
     ...now.history,
@@ -91,7 +103,7 @@ function goOn(now: Editor, old: GarmentRecord, begun: ReadonlySet<PieceId>): voi
     past: past.map((step) => ({ ...step, before: onto(step.before) })),
   };
   const elsewhere = andThen(now.elsewhere, changedElsewhere(form, base, old));
-  const next = { ...now, old, begun, history, elsewhere };
+  const next = { ...now, old, ...knitted, history, elsewhere };
   editor.value = next;
   if (past.length > 0 || now.foundAt !== undefined) void keepDraft(next);
 }
@@ -106,7 +118,10 @@ export async function beginAnew(garment: GarmentId | undefined): Promise<void> {
   change((form) => ({ ...form, name: name || form.name, notes: notes || form.notes }), 'begun anew');
 }
 
-function opened(at: Pick<Editor, 'garment' | 'key' | 'old' | 'begun'>, draft: Draft | undefined): Editor {
+function opened(
+  at: Pick<Editor, 'garment' | 'key' | 'old' | keyof Knitted>,
+  draft: Draft | undefined,
+): Editor {
   const { old } = at;
   const form = draft ? formOf(draft, old) : old ? garmentToForm(old) : blankGarment;
   const base = draft && old && (draft.base ?? asInDraft(old, form));
