@@ -176,9 +176,7 @@ describe('the lap window and what lies below it', () => {
 describe('the count', () => {
   it('says beside it by how much a shaping row changes it, and nothing beside a plain one', async () => {
     await atRow(119);
-    await expect
-      .poll(() => text('.row-after'))
-      .toMatch(/104\s+stitches after this row\s+2 fewer/);
+    await expect.poll(() => text('.row-after')).toMatch(/104\s+stitches after this row\s+2 fewer/);
     await knitter.knit(1);
     await expect.poll(() => text('.row-after')).not.toMatch(/fewer|more/);
   });
