@@ -256,21 +256,6 @@ describe('the look', () => {
 });
 
 describe('the count', () => {
-  it('is found in the same place on a plain row and on the shaping row after it, and so is what lies below', () =>
-    knitting(async (page, knitter) => {
-      const places = () =>
-        page
-          .locator('.row-count, .ahead')
-          .evaluateAll((all) => all.map((it) => Math.round(it.getBoundingClientRect().top)));
-      await goTo(page, knitter, 116);
-      await page.locator('.ladder').waitFor();
-      const onPlain = await places();
-      await knitter.knit(1);
-      await page.locator('.row-shaping').waitFor();
-      expect(onPlain).toHaveLength(2);
-      expect(await places()).toEqual(onPlain);
-    }));
-
   it('is on paper too where she prints the screen itself', () =>
     knitting(async (page) => {
       await page.emulateMedia({ media: 'print' });
