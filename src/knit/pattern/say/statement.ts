@@ -189,7 +189,7 @@ export type Statement =
   | { readonly is: 'stated'; readonly stitches: number }
   | { readonly is: 'turn' }
   /** ', ending with a WS row' after what has its own number of rows */
-  | { readonly is: 'ending'; readonly end?: Side; readonly endEdge?: EndEdge }
+  | { readonly is: 'ending'; readonly end?: Side; readonly endEdge?: EndEdge; readonly endRow?: number }
   /** 'rep dec row every other row 3 times more'; without a name the last row that changed the count */
   | {
       readonly is: 'repeat named';

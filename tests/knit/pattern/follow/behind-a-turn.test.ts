@@ -39,6 +39,12 @@ describe('what is worked behind four rows', () => {
       Rep last row twice. → 2 rows
       Rep last 2 rows 3 times. → 6 rows
       Rep rows 1-4 until 9 sts rem. → 5 rows: 1 beg 10, 5 beg 9
+      Rep rows 1-4 until 9 sts rem, ending with row 1. → 5 rows: 1 beg 10, 5 beg 9
+      Rep rows 1-4 until 9 sts rem, ending with row 2. → 6 rows: 1 beg 10, 5 beg 9
+      Rep rows 1-4 until 9 sts rem, ending with row 3. → 5 rows: 1 beg 10, 5 beg 9 ✗ place not known
+      Rep these 4 rows once, ending with row 4. → 4 rows: 1 beg 10
+      Rep these 4 rows once, ending with row 3. → 4 rows: 1 beg 10 ✗ place not known
+      Rep these 4 rows once, ending with row 9. → 4 rows: 1 beg 10
       Rep rows 1 to 4 twice, then row 1 once. → 9 rows: 1 beg 10, 5 beg 9, 9 beg 8
       Rep rows 1 to 3 once. → 3 rows: 1 beg 10
       Rep these 5 rows. → 0 rows ✗ no rows to repeat
