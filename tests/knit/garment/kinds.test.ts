@@ -58,6 +58,14 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
     2,
     "'beg with a k row', or a WS one, chooses between stocking stitch and its reverse",
   ],
+  'src/knit/pattern/follow/borders.ts': [
+    1,
+    'edges that were knit throughout are said in garter stitch: between them lies stocking stitch',
+  ],
+  'src/knit/pattern/follow/on-needle.ts': [
+    1,
+    'whether other pieces of the text are in anything but its stocking stitch',
+  ],
   'src/knit/pattern/follow/rows.ts': [
     1,
     'a purl row before reverse stocking stitch is no wrong side: it is worked so itself',

@@ -93,6 +93,33 @@ const lines: Readonly<Record<string, string>> = {
     Break off A → note: about yarn
     K 2 rows A → @10 yarn: name A | rows: n 2, items 'k to {left 'what follows'}'
   `,
+  'where one order ends and the next begins': `
+    Work to correspond; bind off → other side: reversing false | @21 bind off
+    Work to correspond, bind off → other side: reversing false | @21 bind off
+    Work to correspond with → ✗ stitch or repeat expected @1
+    These 2 rows form rib, repeat a further 4 times → named rows: name rib, rows 2 | @24 repeat rows: last 2, times 4
+    These 2 rows form rib; repeat a further 4 times → named rows: name rib, rows 2 | @24 repeat rows: last 2, times 4
+    These 2 rows are called moss → named rows: name moss, rows 2
+    The last 4 rows set the pattern → named rows: name '', rows 4
+    Dec 1 st at beg of armhole edge every row 3 times → shape: change -1, edge armhole, beats [{first 1, every 1, counted, times 3}]
+    Dec 1 st at beg of row on armhole side every row 3 times → shape: change -1, edge armhole, beats [{first 1, every 1, counted, times 3}]
+    Dec 1 st at beg of row at armhole edge every row 3 times → shape: change -1, edge armhole, beats [{first 1, every 1, counted, times 3}]
+    On every RS row, dec 1 st at each end 3 times → shape: change -1, edge both, beats [{every 2, side RS, times 3, counted}]
+    On every RS row, dec 1 st at each end until 20 sts rem → shape: change -1, edge both, beats [{every 2, side RS, toCount 20}]
+    Sl the first st of every row → slips: work sl
+    The first st of every row should be slipped → slips: work sl
+    Always sl the first st → slips: work sl
+    Make a buttonhole every 4th row until 3 in all → buttonholes: beats [{every 4, times 3}]
+    Make a buttonhole on next row and every 4th row until 3 in all are made → buttonholes: beats [{first 1, every 1, times 1}; {every 4, times 2}]
+    Make a buttonhole every 4th row until there are 3 buttonholes → buttonholes: beats [{every 4, times 3}]
+    Then cast on 9 sts → @6 cast on: stitches 9
+    To make flap, cast on 18 sts → @15 cast on: stitches 18
+    And then cast on 9 sts → @10 cast on: stitches 9
+    Using 4 mm needles and colour A, cast on 20 sts → needle: mm 4 | @20 yarn: name A | @34 cast on: stitches 20
+    Pick up and k 80 sts along the neck edge, then work in rib → pick up: items 'pu ×80', edges [{stitches 80, along 'neck edge'}] | @48 even: fabric {pattern, words rib, name rib, else rib}
+    Pick up and k 80 sts around neck and work 6 rows → pick up: items 'pu ×80', edges [{stitches 80, along neck}] | @38 even: until {rows, n 6}
+    Pick up and k 80 sts from front neck (RS) → pick up: items 'pu ×80', edges [{stitches 80, along 'front neck'}] | @38 next side: side RS
+  `,
   'picked up and multiples': `
     Pick up and knit 80 sts along neck edge → pick up: items 'pu ×80', edges [{stitches 80, along 'neck edge'}]
     Pick up and k 20 sts down left front, 14 sts from holder, 20 sts up right front → pick up: items 'pu ×20, pu ×14, pu ×20', edges [{stitches 20, along 'left front'}; {stitches 14, along holder, held}; {stitches 20, along 'right front'}]
