@@ -100,6 +100,7 @@ for (const size of walkedOn('common')) {
       await openTool(page, 'Check the count');
       await typeOnPad(page, 71);
       await page.getByText('1 stitch too few').waitFor();
+      await page.locator('.count-list summary', { hasText: 'A stitch was dropped' }).tap();
       await button(page, 'Mended: 72 on the needle now').tap();
       await page.getByText('72 is right. Row 48 is firm ground now.').waitFor();
     });

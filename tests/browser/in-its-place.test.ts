@@ -167,7 +167,7 @@ describe('the lengths of a row', () => {
   });
 
   it('are scrolled to in large letters, below the rows ahead and no wider than the screen', async () => {
-    await toRow(60);
+    await toRow(119);
     await look(germanLarge);
     const [ladder] = await boxes('.ahead .ladder');
     const told = await boxes('.lengths > div');

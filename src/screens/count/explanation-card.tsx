@@ -31,7 +31,7 @@ export function ExplanationCard({ explanation, likeliest, open, ...figures }: Ex
           <div>
             <h3>{saysCause(explanation)}</h3>
             {explanation.cause !== 'unknown' && (
-              <span class="count-soft">{likeliest ? `${say('count.likeliest')}, ${share}` : share}</span>
+              <p class="count-soft">{likeliest ? `${say('count.likeliest')}, ${share}` : share}</p>
             )}
           </div>
         </summary>

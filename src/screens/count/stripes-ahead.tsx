@@ -16,7 +16,6 @@ import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
-import { Shows } from '../../ui/screen/shows.tsx';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { saysMake } from '../says-make.ts';
@@ -53,7 +52,6 @@ export function StripesAhead({ now, onTaken }: StripesAheadProps) {
     setLeft(new Set([...left].filter((one) => one !== key).concat(stays ? [key] : [])));
   return (
     <>
-      <Shows what="stripes-ahead" />
       <StripeFields stripes={stripes} onChange={setStripes} onTyped={setStripes} />
       {stripes.length === 0 && before.length > 0 && <p>{say('yarn.stripesNone')}</p>}
       <NumberField

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { drafted, kept } from '../../app/drafts/design/designer.ts';
 import { makeGarment } from '../../app/drafts/design/make-garment.ts';
 import { goTo } from '../../app/navigate.ts';
@@ -16,7 +16,6 @@ import { faults, openCautions } from './troubles.ts';
 export function DraftFoot() {
   const [busy, setBusy] = useState(false);
   const [wrong, setWrong] = useState<string>();
-  const isLargeSeen = useLargeSeen();
   const made = drafted.value;
   const toMend = faults.value.length;
   const toSee = openCautions.value.length;
@@ -45,10 +44,10 @@ export function DraftFoot() {
         </Notice>
       )}
       <div class="draft-foot-row">
-        {!made?.ok ? (
-          <p class="draft-small">{say('draft.cannotMake')}</p>
+        {made?.ok ? (
+          <SmallSchematic draft={made.value} />
         ) : (
-          !isLargeSeen && <SmallSchematic draft={made.value} />
+          <p class="draft-small">{say('draft.cannotMake')}</p>
         )}
         <div class="draft-foot-do">
           {says !== '' && (
@@ -64,21 +63,6 @@ export function DraftFoot() {
       {kept.value === 'failed' && <p role="status">{say('draft.notKept')}</p>}
     </div>
   );
-}
-
-/** The drawing above the form is in sight, half of it at least: the small one would say the same. */
-function useLargeSeen(): boolean {
-  const [isSeen, setSeen] = useState(true);
-  useEffect(() => {
-    const large = document.querySelector('.draft-frame');
-    if (!large) return undefined;
-    const watch = new IntersectionObserver((all) => setSeen((all.at(-1)?.intersectionRatio ?? 1) >= 0.5), {
-      threshold: 0.5,
-    });
-    watch.observe(large);
-    return () => watch.disconnect();
-  }, []);
-  return isSeen;
 }
 
 const goToTrouble = (): void => goToField((faults.value[0] ?? openCautions.value[0])?.at.field);

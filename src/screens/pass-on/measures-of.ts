@@ -42,12 +42,12 @@ function widths(parts: readonly PlannedPart[], shape: PieceShape): PieceMeasure[
   const [body] = shape.parts;
   const rows = tall(body);
   const last = rows.at(-1);
-  const widest = widestOf(rows);
+  const widest = widestOf(rows).at(-1);
   if (!widest || !last) return [];
   const isWhole = parts.length === 1 && !hasShoulder(parts[0]);
   return [
     ...atBeginning(shape),
-    ...atItsWidest(shape, false),
+    ...atItsWidest(shape),
     ...(isWhole && last.right1 - last.left1 < widthOf(widest) - LEAST_MM
       ? [across('top', last.top, last.left1, last.right1)]
       : []),

@@ -14,7 +14,6 @@ import type { GarmentRecord, PlaceRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { saysGrams } from '../../words/measures.ts';
@@ -90,9 +89,6 @@ function MakeCard({ piece, make, garment, entries }: MakeCardProps) {
   const taken = garment.taken?.find((t) => t.piece === piece.name && t.make === make.make);
   return (
     <Card label={title}>
-      <div class="record-thumb">
-        <PieceThumb parts={make.parts} worked={make.places.map(({ rows }) => rows)} />
-      </div>
       <h2>{title}</h2>
       {make.places.map((place, i) => {
         const part = make.parts[i];

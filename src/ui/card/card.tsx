@@ -3,8 +3,8 @@ import type { ComponentChildren } from 'preact';
 
 export interface CardProps {
   readonly children: ComponentChildren;
-  /** what it stands for; told by its edge (a solid band, a notched band, a dashed band), never by colour alone */
-  readonly tone?: 'plain' | 'place' | 'shaping' | 'warning' | 'resting' | undefined;
+  /** what it stands for; told by its edge (a solid band, a notched band), never by colour alone */
+  readonly tone?: 'plain' | 'place' | 'shaping' | 'resting' | undefined;
   /** the whole card is a link */
   readonly href?: string | undefined;
   /** the whole card is a button */

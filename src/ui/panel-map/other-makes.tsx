@@ -21,7 +21,7 @@ export function OtherMakes({
             const y = heightAt(shape, rows);
             return (
               <g key={parts[i]?.name}>
-                <path class="map-other-worked" d={clothPath(shape, 1, rows)} />
+                <path class="map-worked" d={clothPath(shape, 1, rows)} />
                 <path class="map-outline" d={clothPath(shape)} />
                 {edge && <path class="map-other-place" d={`M${edge.left1} ${y}H${edge.right1}`} />}
               </g>

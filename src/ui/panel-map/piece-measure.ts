@@ -48,21 +48,20 @@ const LEAST_MM = 5;
 
 export const widthOf = ({ left0, right0 }: RowShape): number => right0 - left0;
 
-/** The last of the rows that are widest. */
-export const widestOf = (rows: readonly RowShape[]): RowShape | undefined =>
-  rows.reduce<RowShape | undefined>(
-    (most, row) => (most === undefined || widthOf(row) > widthOf(most) - 0.1 ? row : most),
-    undefined,
-  );
+/** The rows that are as wide as any. */
+export function widestOf(rows: readonly RowShape[]): readonly RowShape[] {
+  const most = Math.max(...rows.map(widthOf));
+  return rows.filter((row) => widthOf(row) > most - 0.1);
+}
 
-/** The width where it is widest; none of a piece that begins as wide. Amid the rows that are so wide, or at the last. */
-export function atItsWidest({ parts: [body] }: PieceShape, isAmid: boolean): readonly PieceMeasure[] {
-  const rows = tall(body);
-  const [[first], widest] = [rows, widestOf(rows)];
-  if (!first || !widest || widthOf(widest) <= widthOf(first) + LEAST_MM) return [];
-  const since = rows.find((row) => widthOf(row) > widthOf(widest) - 0.1) ?? widest;
-  const y = isAmid ? (since.bottom + widest.bottom) / 2 : widest.bottom;
-  return [across('at its widest', y, widest.left0, widest.right0)];
+/** The width where it is widest, amid the rows that are so wide; none of a piece that begins as wide. */
+export function atItsWidest({ parts: [body] }: PieceShape): readonly PieceMeasure[] {
+  const [first] = tall(body);
+  const wide = widestOf(tall(body));
+  const [from, to] = [wide[0], wide.at(-1)];
+  return first && from && to && widthOf(to) > widthOf(first) + LEAST_MM
+    ? [across('at its widest', (from.bottom + to.bottom) / 2, to.left0, to.right0)]
+    : [];
 }
 
 /** From its beginning to its top. */

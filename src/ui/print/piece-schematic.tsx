@@ -28,7 +28,7 @@ export function PieceSchematic({ label, parts, marksMm }: Props) {
     <Schematic
       label={`${label}: ${say('print.measures', said)}`}
       shape={shape}
-      measures={[...beginning, ...atItsWidest(shape, true), inAll(shape)]}
+      measures={[...beginning, ...atItsWidest(shape), inAll(shape)]}
       marksMm={marksMm}
       notched
       says={({ mm }) => saysLength(mm)}

@@ -69,7 +69,7 @@ export function PartsPage() {
         ]}
       />
       <Toggle label="Keep the screen awake" hint="While you knit" on={awake} onChange={setAwake} />
-      {(['plain', 'place', 'shaping', 'warning', 'resting'] as const).map((tone) => (
+      {(['plain', 'place', 'shaping', 'resting'] as const).map((tone) => (
         <Card key={tone} tone={tone} label={`Card ${tone}`}>
           {tone}
         </Card>
