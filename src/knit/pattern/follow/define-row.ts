@@ -45,6 +45,8 @@ export function defineRow(build: Build, defined: StitchPattern, said: Row): void
     pattern.lines.set(n, build.line);
   });
   if (label?.everyOther) pattern.everyOther = said.items;
+  const first = numbers[0] ?? 1;
+  if (label?.side) pattern.side ??= first % 2 === 1 ? label.side : label.side === 'RS' ? 'WS' : 'RS';
 }
 
 /** Another 'Row 1' begins another stitch pattern. */

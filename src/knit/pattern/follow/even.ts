@@ -87,7 +87,12 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
   }
   // named again on one side of what was parted, it goes on by its columns
   const begun = part.rows.length > 0 || part.parent !== undefined;
-  if (begun && sameFabric(fabric, part.fabric)) return misfits(fabric, build, part);
+  if (begun && sameFabric(fabric, part.fabric)) {
+    // behind rows in their own words it begins anew
+    if (fabric.is === 'face' && part.rows.at(-1)?.own !== undefined)
+      part.fabricRow = nextSide(part) === 'WS' ? 1 : 0;
+    return misfits(fabric, build, part);
+  }
   if (part.fabric.label === 'rib' && fabric.label !== 'rib') setMark(piece, 'rib', part);
   if (part.rows.length > 0) setMark(piece, 'section', part);
   dropBorders(part);
@@ -97,7 +102,17 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
   part.column = 0;
   part.closed = true;
   part.cycle = undefined;
-  return misfits(fabric, build, part);
+  return misfits(fabric, build, part) ?? onItsSide(build, part, fabric.label);
+}
+
+/** 'Row 1 (WS): …' of the pattern that begins: it lies on that side. */
+function onItsSide(build: Build, part: PartBuild, label: string): Fault | undefined {
+  const side = build.patterns.get(label)?.side;
+  if (side === undefined || part.parent !== undefined) return undefined;
+  const there = wantSide(build, part, side);
+  part.fabricRow = 0;
+  if (there) return undefined;
+  return fault('side differs', { saidSide: side, foundSide: nextSide(part) });
 }
 
 /** 'K4, p to last 4 sts, k4', and then straight: knit rows come between, and the edges go on. */

@@ -20,7 +20,9 @@ export function doRow(
 ): Fault | undefined {
   const { label } = said;
   const sideWrong =
-    label?.side !== undefined && !wantSide(build, part, label.side) ? wrongSide(part, label.side) : undefined;
+    label?.side !== undefined && !wantSide(build, part, label.side, label.rows[0] === 2)
+      ? wrongSide(part, label.side)
+      : undefined;
   if (label === undefined || label.rows.length === 0) {
     // 'All rows: knit' works none, and is what they are from here on
     if (label?.name === 'all') {

@@ -35,7 +35,7 @@ export function skipBetween(c: Cursor): void {
   ) {
     // what joins two instructions says nothing of its own
   }
-  skipWhatFor(c);
+  if (skipWhatFor(c)) skipBetween(c);
   skipShapingBy(c);
   // '(k 1 row, p 1 row) twice'
   if (
@@ -54,9 +54,10 @@ const skipWhatFor = (c: Cursor): boolean =>
       takeAnyPhrase(
         c,
         'set aside for? later|now?',
+        'to form|make the? armhole|armholes|neck|shoulder|shoulders',
         'for the? bottom|lower|upper|top|garter|moss|rib? st? border|edge|edging|hem|waistband|welt|yoke',
       ) &&
-      (c.at >= c.end || sees(c, '.', ';')),
+      (c.at >= c.end || sees(c, '.', ';', ',')),
   );
 
 /** 'shaping side seams by dec 1 st …': what is shaped says nothing of how. */

@@ -44,6 +44,7 @@ export const readBorders = (c: Cursor): Statement | undefined =>
       if (more === undefined) break;
       borders.push(...more);
     }
+    skipNotes(c);
     skipTail(c);
     const main = readRest(c);
     // '… in st st (k 1 row, p 1 row)' is said twice
@@ -257,5 +258,6 @@ function skipTail(c: Cursor): void {
     'for the? front|button|buttonhole|neck|armhole? band|border|edge|edging|bands|borders',
     'for border|borders|band|bands',
   );
+  takePhrase(c, 'down|along|up the? front|fronts|edge|edges of? the? jacket|coat|cardigan?');
   takeAnyPhrase(c, 'throughout', 'as before', 'as set');
 }

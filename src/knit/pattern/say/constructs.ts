@@ -30,7 +30,7 @@ import { readStated } from './stated.ts';
 import type { Said, Statement } from './statement.ts';
 import { readStripes } from './stripes.ts';
 import { readTurn } from './turn.ts';
-import { readWhen } from './when.ts';
+import { readShaping, readWhen } from './when.ts';
 import { readWholly } from './wholly.ts';
 import { readWorkOn } from './work-on.ts';
 import { readYarn } from './yarn.ts';
@@ -112,6 +112,8 @@ const CONSTRUCTS: readonly Construct[] = [
   readChange,
   // 'cast on 5 sts' would be a group at an edge; behind a row it is no piece of its own ('knit back and cast on 5 sts')
   (c, said) => (said.some(({ statement }) => WORKED.has(statement.is)) ? undefined : readCastOn(c)),
+  // '…, shape neck' behind a length: what comes is the neck's
+  (c, said) => (said.at(-1)?.statement.is === 'even' && sees(c, 'shape') ? readShaping(c) : undefined),
   readRepeatJustNamed,
   readRepeatStars,
   readRepeatNamed,

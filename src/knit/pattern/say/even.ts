@@ -108,6 +108,8 @@ export const readEven = (c: Cursor): Statement | undefined =>
         ? { ...until, ...ending(c) }
         : until;
     if (until === undefined && late === undefined && !(verb && more)) return undefined;
+    // 'patt 17, bind off 9 sts' is a row
+    if (until === undefined && late?.is === 'established' && peekNumber(c) !== undefined) return undefined;
     if (until === undefined && late?.is === 'pattern' && !verb) return undefined;
     if (!verb && late === undefined && until !== undefined && every === undefined && !more && !looks4)
       return undefined;

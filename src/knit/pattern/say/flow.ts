@@ -237,8 +237,7 @@ function spelledOut(tokens: readonly Token[]): Token[] {
       open = false;
       if (token.text === ')') return word(':');
     }
-    const off =
-      token.text === 'of' && isWord(before, 'cast', 'bind') && (number || isWord(next, 'rem', 'all'));
+    const off = token.text === 'of' && isWord(before, 'cast', 'bind');
     return off ? word('off') : token;
   });
 }

@@ -42,7 +42,9 @@ export const readGroups = (c: Cursor): Statement | undefined =>
     if (byPurpose) return byPurpose;
     // 'bind off shoulder at armhole edge'
     if (!takeFor(c) && seesPhrase(c, 'the? shoulder at')) takePhrase(c, 'the? shoulder');
-    const before = lead ?? readPlaceFirst(c);
+    // 'at neck edge, bind off every other row 4 sts once, …'
+    const rhythm = lead?.beats.length === 0 ? readBeatsBefore(c) : [];
+    const before = lead && rhythm.length > 0 ? { ...lead, beats: rhythm } : (lead ?? readPlaceFirst(c));
     const groups: GroupSaid[] = [];
     let edge: EdgeName | undefined = before?.edge;
     while (groups.length < 30) {

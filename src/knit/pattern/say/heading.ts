@@ -42,8 +42,7 @@ const readSection = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const comma = c.tokens.findIndex(({ text }, i) => i > c.at && text === ',');
     const name = c.tokens.slice(c.at, Math.max(c.at, comma));
-    if (name.length === 0 || name.length > LONGEST_NAME || name.some(({ kind }) => kind === 'mark'))
-      return undefined;
+    if (name.length === 0 || name.length > 6 || name.some(({ kind }) => kind === 'mark')) return undefined;
     takeTo(c, comma);
     if (!takes(c, ',') || !sees(c, 'in')) return undefined;
     const section = readFabric(c);
@@ -54,9 +53,7 @@ const readSection = (c: Cursor): Statement | undefined =>
     return { ...headingIn(name.map(({ text }) => text).join(' ')), section };
   });
 
-const LONGEST_NAME = 6;
-
-/** 'LEFT FRONT With 4 mm needles …', 'Shape Neck Bind off …', 'BACK—Using …': words with capitals before an order with one. */
+/** 'LEFT FRONT With 4 mm needles …', 'Shape Neck Bind off …', 'BACK—Using …', 'Lace pattern—Row 1': words with capitals before an order with one. */
 const readInlineHeading = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     let end = c.at;
@@ -73,7 +70,8 @@ const readInlineHeading = (c: Cursor): Statement | undefined =>
         takeTo(c, parted);
         return heading;
       }
-      if (order && namesWhatIsCastOn(c, end, parted)) {
+      const rows = isWord(c.tokens[end - 1], 'patt', 'st') && isWord(next, 'row') && parted > end;
+      if (order && (rows || namesWhatIsCastOn(c, end, parted))) {
         const words = c.tokens.slice(c.at, end).map(({ text }) => text);
         takeTo(c, parted);
         return headingIn(words.join(' '));

@@ -30,7 +30,7 @@ export const readNextFacing = (c: Cursor, said: readonly Said[]): Statement | un
     // 'p 1 row on WS': the side of that row
     if (before?.is === 'rows' && before.n === 1 && sees(c, 'on')) return sideBehind(c);
     // '… on a holder, with WS facing cast off 3 sts'
-    if (said.length > 0 && before?.is !== 'hold') return undefined;
+    if (said.length > 0 && before?.is !== 'hold' && before?.is !== 'heading') return undefined;
     const side = sees(c, 'with') ? readFacing(c) : readBareFacing(c);
     const facing = c.tokens
       .slice(Math.max(0, c.at - 3), c.at)

@@ -132,7 +132,7 @@ const takeAnother = (c: Cursor): boolean =>
       c,
       'to match|correspond',
       'the? same',
-      'in the? same way|manner',
+      'in the? same way|manner|fashion',
       'like|as the? first|this|it 1?',
       'like|as the? 1 st?',
       'identical to the? first|other|this? piece|1?',
@@ -144,11 +144,13 @@ const takeAnother = (c: Cursor): boolean =>
 /** 'Make two.', 'Knit 2 alike', 'Make 4 pieces': how many of what is named, or was made. */
 const takeMakes = (c: Cursor): number | undefined =>
   attempt(c, () => {
+    const open = takes(c, '(');
     const make = takes(c, 'make');
     if (!make && !takes(c, 'k', 'work')) return undefined;
     const n = takes(c, 'both') ? 2 : takeWhole(c);
     const alike = takeAnyPhrase(c, 'alike', 'piece|pieces|of these? alike?', 'the same');
-    return n !== undefined && n > 1 && n < 20 && (make || alike) && c.at >= c.end ? n : undefined;
+    const closed = open && takes(c, ')');
+    return n !== undefined && n > 1 && n < 20 && (make || alike || closed) && c.at >= c.end ? n : undefined;
   });
 
 const AGAIN = ['sleeve', 'piece', 'pocket'];

@@ -15,7 +15,7 @@ import type { Said, Statement } from './statement.ts';
 const MATCHING = [
   'to match|correspond',
   'the same',
-  'in the? same manner|way',
+  'in the? same manner|way|fashion',
   'same as|to',
   'same',
   'likewise',
@@ -95,7 +95,7 @@ const takeRest = (c: Cursor): boolean =>
     takeNumber(c);
     return (
       takePhrase(c, STS) &&
-      takeAnyPhrase(c, 'in? the? same way|manner', 'to match|correspond', 'the? same', 'likewise')
+      takeAnyPhrase(c, 'in? the? same way|manner|fashion', 'to match|correspond', 'the? same', 'likewise')
     );
   });
 

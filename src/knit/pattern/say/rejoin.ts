@@ -1,8 +1,10 @@
+import { readColourName } from '../../row/read/colour.ts';
 import {
   attempt,
   type Cursor,
   isWord,
   peek,
+  sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -45,7 +47,14 @@ function rejoined(c: Cursor): number | 'some' | undefined {
     takes(c, 'in', 'on');
     takes(c, 'the', 'a');
     takeSecond(c);
-    takeAnyPhrase(c, 'yarn|wool|thread|ball', 'another|new ball|yarn', 'yarns');
+    if (!takeAnyPhrase(c, 'yarn|wool|thread|ball', 'another|new ball|yarn', 'yarns'))
+      attempt(
+        c,
+        () =>
+          readColourName(c) !== undefined &&
+          sees(c, 'to', 'at') &&
+          c.tokens.slice(c.at, c.end).some((one) => isWord(one, 'rem', 'sts')),
+      );
     takeAnyPhrase(c, 'of yarn|wool', 'and');
     takes(c, 'to', 'at', 'on');
     if (takeAnyPhrase(c, ...OTHER_SIDE)) return 'some';

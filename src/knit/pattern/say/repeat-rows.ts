@@ -38,13 +38,16 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     if (takePhrase(c, 'the? first row is|are repeated throughout?'))
       return { is: 'repeat rows', from: 1, to: 1 };
     const closing = takeAnyPhrase(c, 'end|ending|finish|finishing with a rep of');
+    // '[Repeat rows 1 to 4] twice more'
+    const open = seesPhrase(c, '[|( rep') && takes(c, '[', '(');
     const rep = takes(c, 'rep', 'repeating') || closing;
     if (!rep && !(goesOn && seesPhrase(c, 'row|rows')) && !takes(c, 'work', 'working', 'cont', 'then'))
       return undefined;
     takes(c, 'to', 'in');
     takes(c, 'rep', 'working', 'work');
     takes(c, 'from', 'the', 'through');
-    const which = readWhich(c);
+    // 'Repeat until it measures 6 cm'
+    const which = readWhich(c) ?? (rep && sees(c, 'until') ? { last: 0 } : undefined);
     if (which === undefined || (!rep && (which.last !== undefined || !which.named))) return undefined;
     const { named: _, ...range } = which;
     // the rows of a chart are not in the text
@@ -63,9 +66,12 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     takes(c, 'alternately');
     skipKept(c);
     takes(c, ',');
+    if (open && !takes(c, ']', ')')) return undefined;
     const times = readTimes(c);
     if (times) {
       readToCount(c, ',', '-');
+      // '(12 rows)': what it comes to
+      attempt(c, () => takes(c, '(') && takeNumber(c) !== undefined && takePhrase(c, 'rows )'));
       const n = times.total ? times.n - 1 : times.n;
       return { is: 'repeat rows', ...range, times: Math.max(0, n) };
     }

@@ -1,4 +1,5 @@
-import { attempt, type Cursor, sees, seesPhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, sees, seesPhrase, takeAll, takes } from '../../row/read/cursor.ts';
+import { headingOf } from './heading.ts';
 import type { Until } from './how-far.ts';
 import { readLength } from './phrase/measure.ts';
 import { readFrom } from './phrase/place.ts';
@@ -44,4 +45,13 @@ const readAtLength = (c: Cursor): Until | undefined =>
     const mm = takes(c, 'at') ? readLength(c) : undefined;
     const from = mm === undefined ? undefined : readFrom(c);
     return mm === undefined || from === undefined ? undefined : { is: 'length', mm, from };
+  });
+
+/** 'When work measures 20 cm, | shape neck.' */
+export const readShaping = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const words = c.tokens.slice(c.at, c.end).filter(({ text }) => text !== '.');
+    const heading = headingOf(words, true, true);
+    takeAll(c);
+    return heading?.is === 'heading' && heading.places.length > 0 ? heading : undefined;
   });

@@ -147,6 +147,8 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
     return inner.every((token) => token.kind !== 'number') ? end : undefined;
   // '(keeping one edge even)'
   if (isWord(first, 'keeping', 'keep') && isWord(inner.at(-1), 'even', 'straight')) return end;
+  // '(this forms a yoke)'
+  if (isWord(first, 'this') && isWord(inner[1], 'forms', 'completes', 'makes', 'marks')) return end;
   const named = isWord(inner[1], 'rib', 'patt', 'pattern', 'border') ? 1 : 0;
   const rows = first.kind === 'number' && isWord(inner[1 + named], 'row', 'rows') && inner.length > 2 + named;
   if (rows)

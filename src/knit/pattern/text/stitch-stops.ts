@@ -10,8 +10,8 @@ export const partsStitches = (tokens: readonly Token[], from: number, at: number
 
 /** '1st row: K30. Turn. Leave rem sts on a spare needle.': the turn is the end of the row, and what is left at it. */
 export function partsTurn(tokens: readonly Token[], from: number, at: number): boolean {
-  if (!isLabelled(tokens, from, at)) return false;
-  if (isWord(tokens[at + 1], 'turn')) return endsStitch(tokens, at);
+  if (isWord(tokens[at + 1], 'turn'))
+    return endsStitch(tokens, at) && (isLabelled(tokens, from, at) || isWord(tokens[at + 2], '.'));
   const rest = isWord(tokens[at + 2], 'the') ? at + 3 : at + 2;
   return (
     isWord(tokens[at - 1], 'turn') &&

@@ -28,7 +28,8 @@ export const readGoal = (c: Cursor): Goal | undefined =>
     return (
       readTo(c) ??
       attempt(c, () =>
-        takeAnyPhrase(c, 'across row? in? patt?', 'straight') && seesPhrase(c, 'to|until the? last|within')
+        takeAnyPhrase(c, 'across row? in? patt?', 'straight') &&
+        (seesPhrase(c, 'to|until the? last|within') || (sees(c, 'until') && peekNumber(c, 1) !== undefined))
           ? readTo(c)
           : undefined,
       ) ??

@@ -1,6 +1,7 @@
 import { type Cursor, takeAnyPhrase } from './cursor.ts';
 
 const MANNERS = [
+  'in rib patt',
   'in patt|rib|knitting|k|p',
   'ribwise',
   'at beg|start of row|rows|needle',

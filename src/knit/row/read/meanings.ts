@@ -49,7 +49,7 @@ const table = {
   'beginning of a row':
     'k p sl * ( [ yo inc dec bo bind cast work rep as same ssk skp all kfb pfb kbf rib patt m skpo keeping winding purling knitting seed moss join',
   'beginning of a broken row': '* ( [ k p s sl work bind cast bo',
-  'stitch after a star': 'k p knit purl yo sl ( [ ssk skp m c t rib',
+  'stitch after a star': 'k p knit purl yo o over sl ( [ ssk skp m c t rib with using',
   'sounds like work':
     'k p knit purl row rows rnd inc dec increase decrease bind cast bo co yo sl slip cable pattern rib ssk tog st sts ' +
     'stitch stitches turn work continue rep repeat buttonhole motif chart',

@@ -49,6 +49,14 @@ export function readSlip(c: Cursor): ReadItem | undefined {
   return n === undefined && work === 'sl' ? bare(work) : counted(work, n ?? 1);
 }
 
+/** 'wyif sl 3 sts pwise': said first. */
+export function readFrontSlip(c: Cursor): ReadItem | undefined {
+  c.at += 1;
+  takes(c, ',');
+  const read = sees(c, 'sl') ? readSlip(c) : undefined;
+  return read?.item.is === 'stitches' && read.item.work === 'sl' ? counted('sl wyif', read.item.times) : read;
+}
+
 /** 's' stands for slip only before a number ('s1, k1, psso'). */
 const seesShort = (c: Cursor): boolean => sees(c, 's') && peek(c, 1)?.kind !== 'number';
 

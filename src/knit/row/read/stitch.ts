@@ -9,7 +9,7 @@ import { readHold, readTake } from './holder.ts';
 import { readMarker } from './marker.ts';
 import { readPickUp } from './pick-up.ts';
 import { counted, type ReadItem, readPlain } from './plain.ts';
-import { readMovedSlip, readSlip } from './slip.ts';
+import { readFrontSlip, readMovedSlip, readSlip } from './slip.ts';
 import { readPanel, readRestOfRow, readWork } from './work.ts';
 
 /** Abbreviations that stand for one stitch and nothing else; letters and numbers parted by blanks. */
@@ -87,6 +87,7 @@ const READERS: Readonly<Record<string, readonly Reader[]>> = {
   ),
   ...each(['take', 'return', 'replace'], [readMovedSlip, readTake]),
   ...each(['drop'], [readMarker, readDrop]),
+  ...each(['wyif'], [readFrontSlip]),
   ...each(['complete', 'finish'], [readRestOfRow]),
   ...each(['pm', 'sm', 'slm', 'rm', 'remove'], [readMarker]),
   ...each(['work', 'working', 'patt', 'rib', 'in', 'cont', 'keeping'], [readWork]),

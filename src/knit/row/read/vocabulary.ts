@@ -14,6 +14,8 @@ const WORDS: Readonly<Record<string, string>> = {
   decreasing: 'decing decring',
   tog: 'together togs tg', // several stitches worked as one
   yo: 'yos yon yrn yfrn yfwd yf yfd wf wfd wrn won ytf yfon', // the yarn laid over the needle
+  wyif: 'wyf', // the yarn in front of what is slipped
+  wyib: 'wyb',
   psso: 'pssso', // the slipped stitch passed over
   kwise: 'knitwise knitways kw', // the needle put in as for a knit stitch
   pwise: 'purlwise purlways pw',

@@ -278,6 +278,111 @@ Bind off 3 sts of sleeve, complete row in pattern.
   > 8→5 Piece/body 3 RS bind off 3 sts, knit to end (5)
   > = Piece, other, 1 to make, lines 1 2 3
   > =   body from {castOn 12}, RS: 3 stocking 4 mm; hold
+
+### the first row lies on the other side than the second, of which it is said
+Cast on 6 sts.
+  > →6
+Row 1: K1, p4, k1.
+  > 6 Piece/body 1 WS k1, p4, k1
+Row 2 (RS): Knit.
+  > 6 Piece/body 2 RS knit
+Rep Rows 1 and 2 twice.
+  > 6 Piece/body 3 WS k1, p4, k1 · RS knit · WS k1, p4, k1 · RS knit
+  > = Piece, other, 1 to make, lines 2 3 4
+  > =   body from {castOn 6}, WS: 6 stocking 4 mm; hold
+
+### a side said once is not turned over
+Cast on 6 sts.
+  > →6
+Row 1 (RS): K1, p4, k1.
+  > 6 Piece/body 1 RS k1, p4, k1
+Row 2 (RS): Knit.
+  > 6 Piece/body 2 WS knit
+  > ✗ side differs @3:1 saidSide RS, foundSide WS
+  > = Piece, other, 1 to make, lines 2 3
+  > =   body from {castOn 6}, RS: 2 stocking 4 mm; hold
+
+### a row that ends with a turn in a sentence of its own
+Cast on 12 sts. Knit 2 rows.
+  > 12 Piece/body 1 RS knit · WS knit
+With MC, k5. Turn. Leave rem sts on a spare needle.
+  > 12→5 Piece/right side 1 RS k5
+Knit 2 rows. Bind off.
+  > 5→0 Piece/right side 2 WS knit · RS knit · WS bind off all sts in pattern (0)
+Join MC to rem sts and knit to end of row.
+  > 7 Piece/left side 1 RS knit
+Bind off.
+  > 7→0 Piece/left side 2 WS bind off all sts in pattern (0)
+  > = Piece, other, 1 to make, lines 1 2 3 4 5
+  > =   body from {castOn 12}, RS: 2 stocking 4 mm; split
+  > =   right side from {part body, stitches 5, edge right}, RS: 3 'stocking, MC' in stocking 4 mm; bind off
+  > =   left side from {part body, stitches 7, edge left}, RS: 1 'stocking, MC' in stocking 4 mm; bind off
+
+### rows in brackets, so often and until she likes
+Cast on 4 sts.
+  > →4
+Row 1: Knit.
+  > 4 Piece/body 1 RS knit
+Row 2: Purl.
+  > 4 Piece/body 2 WS purl
+[Repeat rows 1 and 2] twice more (6 rows)
+  > 4 Piece/body 3 RS knit · WS purl · RS knit · WS purl
+Repeat until you reach desired length.
+  > 4 as long as she likes: 2 rows Piece/body 7 RS knit · WS purl
+  > = Piece, other, 1 to make, lines 2 3 4 5
+  > =   body from {castOn 4}, RS: 6 stocking 4 mm; 2 stocking 4 mm (length {id 'piece/1', open, from start}); hold
+
+### a pattern and its first row in one line
+Zigzag Pattern—Row 1—wrong side—With 4 mm needles, k2, * p2, k2; rep from * to end.
+Row 2—P2, * k2, p2; rep from * to end.
+Cast on 10 sts. Work 2 rows in zigzag pattern.
+  > 10 Zigzag pattern/body 1 WS k2, *p2, k2; repeat from * to end · RS p2, *k2, p2; repeat from * to end
+  > = pattern zigzag of 4 plus 2 over 10: k2, *p2, k2; repeat from * to end (10) · p2, *k2, p2; repeat from * to end (10)
+  > = Zigzag pattern, other, 1 to make, lines 3
+  > =   body from {castOn 10}, WS: 2 zigzag in stocking 4 mm; hold
+
+### what comes at a length is the neck's
+Cast on 12 sts.
+  > →12
+When work measures 8 cm, shape neck.
+  > 12 as long as she likes: 2 rows Piece/body 1 RS knit · WS purl
+Next row: patt 4, cast off 4 sts in patt, patt 4.
+  > 12→8 Piece/body 3 RS k4, bind off 4 sts, knit to end (8)
+  > = Piece, other, 1 to make, lines 2 3
+  > =   body from {castOn 12}, RS: 2 stocking 4 mm (length {id 'piece/1', open, mm 80, from start}); 1 'shape neck' in stocking 4 mm; split
+  > =   left side from {part body, stitches 4, edge left}, WS: hold
+  > =   resting 1 from {part body, stitches 4, edge right}, WS: hold
+
+### the side that is said behind a heading
+Cast on 12 sts. Knit 3 rows.
+  > 12 Piece/body 1 RS knit · WS knit · RS knit
+To Shape Armholes: With wrong side of work toward you, bind off 2 sts at beginning of next 2 rows.
+  > 12→8 Piece/body 4 WS bind off 2 sts, knit to end (10) · RS bind off 2 sts, knit to end (8)
+  > = Piece, other, 1 to make, lines 1 2
+  > =   body from {castOn 12}, RS: 3 garter 4 mm; 2 'to shape armholes' in garter 4 mm; hold
+### garter stitch behind a row in its own words is knit again
+Cast on 20 sts. Knit 2 rows in garter st.
+  > 20 Piece/body 1 RS knit · WS knit
+Wiggle the yarn and work one row so.
+  > own words 20 asks the count Piece/body 3 RS work in pattern 'Wiggle the yarn and work one row so'
+  > ✗ stitch or repeat expected @2:1 column 1
+Knit 2 rows in garter st. Bind off.
+  > 20→0 Piece/body 4 WS knit · RS knit · WS bind off all sts in pattern (0)
+Make second side in same fashion.
+  > →0
+  > ✗ nothing rests @4:1
+  > = Piece, other, 1 to make, lines 1 2 3
+  > =   body from {castOn 20}, RS: 3 garter 4 mm (own words 3); 2 garter 4 mm; bind off
+
+### an unsaid first row and a second one whose side is said
+Cast on 6 sts.
+  > →6
+Row 1: Knit.
+  > 6 Piece/body 1 WS knit
+Row 2 (RS): K1, p4, k1.
+  > 6 Piece/body 2 RS k1, p4, k1
+  > = Piece, other, 1 to make, lines 2 3
+  > =   body from {castOn 6}, WS: 2 stocking 4 mm; hold
 `),
   )('comes out as $title', expectAnnotated);
 });

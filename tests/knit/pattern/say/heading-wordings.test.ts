@@ -126,7 +126,7 @@ describe('heading, in all its wordings,', () => {
       Back 3 → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 3}
       Front and back and sleeve → heading: title {words 'front and back and sleeve', pattern 'front and back and sleeve', divides false}, sideOnly false, talk false, places []
       Front and back and the sleeve → heading: title {words 'front and back and the sleeve', pattern 'front and back and the sleeve', divides false}, sideOnly false, talk false, places []
-      Pattern one two three four → ✗ stitch or repeat expected @9
+      Pattern one two three four → ✗ stitch or repeat expected @13
       Special old new thing → heading: title {words 'special old new thing', pattern 'special old new thing', divides false}, sideOnly false, talk, places []
       Special old new thing here → ✗ stitch or repeat expected @1
       Lace → ✗ stitch or repeat expected @1

@@ -51,6 +51,26 @@ describe('words that were passed over, or not understood,', () => {
       Always slip first st with yarn in back {of work |}at {the |}beg of every row → slips: work sl
       K first and last st on every {p|WS|} row → borders: borders [{edge both, stitches 1, fabric {named, name garter}}]
       Keeping 3 sts in garter st beginning and ending of rows → borders: borders [{edge both, stitches 3, fabric {named, name garter}}]
+      {(|[}Repeat rows 1 to 4{)|]} twice more{ (12 rows)|} → repeat rows: from 1, to 4, times 2
+      [Repeat rows 1 to 4, k1 → ✗ nothing before the repeat @9
+      Repeat until {it|the piece} measures at least 6 cm → repeat rows: last 0, until {length, mm 60, from start}
+      Repeat until you reach desired length → repeat rows: last 0, until {open}
+      Repeat until you have desired length → ✗ stitch or repeat expected @8
+      Row 3: k2tog, yo, knit across until 3 sts remain, yo, k2tog → row: label {rows [3]}, items 'k2tog, yo, k to {left 3}, yo, k2tog'
+      Row 3: p1, wyf sl last 3 sts pwise → row: label {rows [3]}, items 'p, sl wyif ×3'
+      {(Make 2)|Make 2} → note: about another, makes 2
+      Join MC to rem sts and knit to end of row → rejoin | @24 row: items 'k to {left 0}'
+      Join MC and knit to end of row → yarn: name MC | @13 row: items 'k to {left 0}'
+      Bind off 3 sts at beg of next 2 rows, to form the armhole, then dec 1 st at beg of next 4 rows → groups: work bo, edge beginning, groups [{stitches 3, rows 2, every 1}] | @65 shape: change -1, edge beginning, beats [{first 1, every 1, times 4}]
+      Bind off 3 sts at beg of next 2 rows, to form the square, then dec 1 st at beg of next 4 rows → groups: work bo, edge beginning, groups [{stitches 3, rows 2, every 1}] | ✗ stitch or repeat expected @42
+      Dec 1 st at front edge by {knitting two sts together|k 2 tog} every 7th row until 40 sts remain → shape: change -1, edge neck, beats [{every 7, toCount 40}]
+      Dec 1 st at front edge by hand every 7th row until 40 sts remain → ✗ stitch or repeat expected @27
+      At neck edge, bind off every alt row 4 sts once and 2 sts once → groups: work bo, edge neck, groups [{stitches 4, rows 1, every 2}; {stitches 2, rows 1, every 2}]
+      When work measures 36 cm, shape neck → even: until {length, mm 360, from start} | @27 heading: title {words 'shape neck', pattern 'shape neck', divides}, sideOnly false, talk false, places [neck]
+      When work measures 36 cm, shape it as you like → ✗ stitch or repeat expected @27
+      Patt 17, cast off 9 sts in rib patt, patt 17 → row: items 'patt ×17, bo ×9, patt ×17'
+      Keep first and last 4 sts in garter st (knit all rows) for borders down the front of the coat → borders: borders [{edge both, stitches 4, fabric {named, name garter}}]
+      Work until the scarf is 6 cm shorter than {required|desired length} → even: until {open}
     `),
   )('$line', expectReading);
 });

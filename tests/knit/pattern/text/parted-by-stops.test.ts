@@ -31,7 +31,16 @@ const lines = table(`
   1st row: K30. Turn. / {Keep|Work} rem sts on a holder
   1st row: K30. Turn. / Work 4 rows
   1st row: K to end. / Turn
-  K30. / Turn. / Leave rem sts
+  K30. Turn. {Leave|Place} rem sts
+  K30. Turn. / Work 4 rows
+  Work 30 rows. / Turn. Leave rem sts
+  1st row: K5. (P2. K5) 3 times. P2
+  1st row: K5. / (See note) 3 times
+  {Beginning|Starting} with a k row. St st 6 rows
+  Work a k row. / St st 6 rows
+  {Purl|K to end}{, then|, and| and} / bind off all sts
+  Purl, then bind off 4 sts
+  Row 2 and all{ |-}even rows. P
 `);
 
 describe('stitches and turns with a stop behind them', () => {

@@ -98,8 +98,8 @@ export interface StitchPattern {
   everyOther: readonly Item[] | undefined;
   readonly lines: Map<number, number>;
   stated?: boolean;
-  /** the source line of a row of it that was not understood */
-  unread?: number;
+  side?: Side; // of its first row, where that is said
+  unread?: number; // the source line of a row of it that was not understood
   /** how its rows looked where they were worked first */
   readonly faces?: readonly (Face | undefined)[];
 }

@@ -1,14 +1,20 @@
 import type { Side } from '../../../row/step.ts';
 import { type Build, nextSide, type PartBuild } from './build.ts';
 import { makeFabricRow } from './fabric-row.ts';
-import { makeOwnRow } from './make-row.ts';
+import { makeOwnRow, makeWrittenRow } from './make-row.ts';
+import { takeBack } from './push-row.ts';
 import type { Stretch } from './section.ts';
+
+/** Parts of which the text said a side. */
+const sided = new WeakSet<PartBuild>();
 
 /**
  * Brings the next row to the side that the text names: the first row of a part may lie on either side, and a
  * stretch whose end the text leaves open takes one row more.
  */
-export function wantSide(build: Build, part: PartBuild, side: Side): boolean {
+export function wantSide(build: Build, part: PartBuild, side: Side, second = false): boolean {
+  const first = second && !sided.has(part);
+  sided.add(part);
   if (nextSide(part) === side) return true;
   if (part.rows.length === 0) {
     part.firstSide = side;
@@ -17,6 +23,17 @@ export function wantSide(build: Build, part: PartBuild, side: Side): boolean {
   }
   const section = part.sections.at(-1);
   const last = part.rows.at(-1);
+  // 'Row 1: … Row 2 (RS): …': the first one, of which nobody said it, lay on the other side
+  const items = last?.own === undefined ? last?.items : undefined;
+  if (first && items && part.rows.length === 1 && part.parent === undefined) {
+    const { line } = build;
+    takeBack(build, part);
+    part.firstSide = side === 'RS' ? 'WS' : 'RS';
+    build.line = last?.line ?? line;
+    const wrong = makeWrittenRow(build, part, items);
+    build.line = line;
+    return wrong === undefined;
+  }
   // nobody knows how many rows it is, and the text says on which side the next one lies
   if (last?.own !== undefined && section?.stretch && isOpen(build, section.stretch))
     return makeOwnRow(build, part, last.own, part.live) === undefined;

@@ -15,6 +15,8 @@ const BORDER = 'border|borders|band|bands|edging';
 
 /** 'inside edge sts', '2 sts in from edge', 'inside a border of 3 sts', 'as before': where a shaping lies beside its edge changes no count. */
 export function skipInset(c: Cursor): void {
+  // how it is worked is hers
+  takePhrase(c, ',? by k|p|knitting|purling 2 sts? tog');
   if (takeFromEdge(c) || takeInside(c)) return;
   takeAnyPhrase(
     c,

@@ -5,8 +5,8 @@ import {
   peekNumber,
   peekWord,
   sees,
+  takeAnyPhrase,
   takeNumber,
-  takePhrase,
   takes,
 } from '../../../row/read/cursor.ts';
 
@@ -43,7 +43,7 @@ function withFraction(c: Cursor, n: number): number | undefined {
 export const readLength = (c: Cursor): number | undefined =>
   attempt(c, () => {
     takes(c, 'about', 'approx', 'around', 'another', 'a', 'further');
-    if (!takePhrase(c, 'total of')) takes(c, 'total');
+    if (!takeAnyPhrase(c, 'total of', 'at least')) takes(c, 'total');
     const least = readAmount(c);
     // '2-3 inches', '12 to 14 inches': between them
     const most = attempt(c, () => (takes(c, '-', 'to', 'or') ? readAmount(c) : undefined));

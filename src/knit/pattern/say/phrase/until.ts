@@ -95,7 +95,7 @@ const takesLessThanWanted = (c: Cursor): boolean =>
     takesOne(c, 'what is measured');
     takes(c, 'is', 'measures');
     if (readLength(c) === undefined || !takes(c, 'less', 'shorter')) return false;
-    return takePhrase(c, 'than the? desired|required|wanted length');
+    return takePhrase(c, 'than the? desired|required|wanted length?');
   });
 
 /** 'Work to underarm, 7½ inches': so long from the beginning. */
@@ -115,7 +115,8 @@ const takeAsSheLikes = (c: Cursor): boolean =>
     for (let far = 0; far < 10 && peek(c)?.kind === 'word'; far += 1) {
       const wish = took(c, 'you', 'length', 'size', 'long') && seesOne(c, 'as she likes');
       const desired =
-        took(c, 'is', 'the') && takePhrase(c, 'desired|required|wanted length|size|depth|width');
+        took(c, 'is', 'the', 'measures', 'reach') &&
+        takePhrase(c, 'desired|required|wanted length|size|depth|width');
       if (desired) return true;
       takeTo(c, c.at + 1);
       if (wish) {
