@@ -100,7 +100,7 @@ const lines: Readonly<Record<string, string>> = {
   `,
   'when and meanwhile': `
     When work measures 10 cm, bind off 5 sts at beg of next 2 rows → even: until {length, mm 100, from start} | @27 groups: work bo, edge beginning, groups [{stitches 5, rows 2, every 1}]
-    When piece measures 10 cm from beg, shape armholes → ✗ stitch or repeat expected @37
+    When piece measures 10 cm from beg, shape armholes → even: until {length, mm 100, from start} | @37 heading: title {words 'shape armholes', pattern 'shape armholes', divides false}, sideOnly false, talk false, places [armhole]
     When there are 20 sts, work even → even: until {count, stitches 20} | @24 even
     When 20 sts remain, bind off → even: until {count, stitches 20} | @21 bind off
     When armhole measures 10 cm, shape shoulders: bind off 5 sts at beg of next 4 rows → even: until {length, mm 100, from armhole} | @47 groups: work bo, edge beginning, groups [{stitches 5, rows 4, every 1}]

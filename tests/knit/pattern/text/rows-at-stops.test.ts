@@ -67,8 +67,8 @@ const cuts: Readonly<Record<string, string>> = {
     1st row: K30. Turn. Leave sts on a spare needle. → 1 st row : k 30 . turn | leave sts on a spare needle
     1st row: K30. Turn. Place the rem sts on a spare needle. → 1 st row : k 30 . turn . place the rem sts on a spare needle
     1st row: K30. Turn. Bind off. → 1 st row : k 30 . turn | bind off
-    1st row: Work 5 rows. Turn. Leave rem sts. → 1 st row : work 5 rows | turn | leave rem sts
-    K30. Turn. Leave rem sts on a spare needle. → k 30 | turn | leave rem sts on a spare needle
+    1st row: Work 5 rows. Turn. Leave rem sts. → 1 st row : work 5 rows | turn . leave rem sts
+    K30. Turn. Leave rem sts on a spare needle. → k 30 . turn . leave rem sts on a spare needle
     K over 18 sts. Place on holder. Bind off 32 sts. → k over 18 sts . place on holder . bind off 32 sts
     K 18 sts. Place them on holder. Knit to end. → k 18 sts . place them on holder . knit to end
     K 18 sts. Place the rem sts on holder. Knit to end. → k 18 sts . place the rem sts on holder . knit to end
