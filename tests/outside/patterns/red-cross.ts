@@ -70,7 +70,7 @@ Next row: K6, p1, k2, p9, k2, p1, k8, p1, k2, p9, k2, p1, k6. (50 sts)`,
 
 export const ladiesSweater: WorkedPattern = {
   source: `${needlecraft}, ladies' sweater`,
-  ours: 'the ridges below the waist, the three inches of belt and the two rows above it, the rhythm of the sleeve: the book’s words for them were not at hand',
+  ours: 'the ridges below the waist, the three inches of belt and the two rows above it, the rhythm and the fabric of the sleeve: the book’s words for them were not at hand',
   sizes: 1,
   text: `BACK
 CO 119 sts. Knit 40 ridges.
@@ -82,6 +82,6 @@ Next row: K34, BO 21, k34. (34 sts each side)
 
 SLEEVE
 With RS facing pick up and k 72 sts along armhole.
-Dec 1 st at each end of every 6th row 8 times. (56 sts)
+Working in garter st, dec 1 st at each end of every 6th row 8 times. (56 sts)
 Place sts on a holder.`,
 };

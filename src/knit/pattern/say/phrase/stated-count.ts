@@ -80,7 +80,8 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
   // 'k to end  59 sts', 'inc in first and last st  62 sts'
   const ended = said === 0 && isWord(c.tokens[lead], 'end', 'st') && isWord(c.tokens[lead - 1], 'to', 'last');
   // 'repeat last 2 rows          15 sts': in a column of its own
-  const gap = said === 0 && n.offset - widthTo(c.tokens[lead]) > 2;
+  const closes = said === 0 && isWord(c.tokens[lead], 'row', 'rows', 'time', 'times', 'twice', 'end');
+  const gap = closes && n.offset - widthTo(c.tokens[lead]) > 2;
   if (lead <= c.at || !(parting || strong || ended || gap)) return undefined;
   return { stitches: n.value, end: parting ? lead : lead + 1 };
 }
