@@ -24,7 +24,9 @@ export const illSet = (page: Page): Promise<Ill> =>
 
     const isShown = (at: Element): boolean =>
       at.checkVisibility({ opacityProperty: true, visibilityProperty: true }) &&
-      !at.closest('.spoken, option');
+      !at.closest('.spoken, option') &&
+      // out of sight where there is no room, and still told to a reader
+      getComputedStyle(at).clipPath !== 'inset(50%)';
     const nameOf = (at: Element): string =>
       `${at.closest('[class]')?.getAttribute('class') ?? at.tagName} “${(at.textContent ?? '').trim().slice(0, 40)}”`;
     const linesOf = (node: Node, from: number, to: number): number[] => {
