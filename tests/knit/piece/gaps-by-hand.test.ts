@@ -122,6 +122,12 @@ describe('short rows at both edges', () => {
     );
   });
 
+  it('a row that works no stitch leaves all as it is, the gap that lies behind it too', () => {
+    const open: Gap = { edge: 'right', stitches: 4, way: 'wrapped' };
+    const { runs, gaps } = withGaps([run('unworked', 14)], 'RS', [open], undefined);
+    expect([said(runs), gaps]).toEqual(['unworked 14', [open]]);
+  });
+
   it('say nothing where no row was turned, and open none where a turn leaves nothing', () => {
     const plain = [run('k', 14)];
     expect(withGaps(plain, 'RS', [], undefined)).toEqual({ runs: plain, gaps: [] });

@@ -21,6 +21,26 @@ describe('a shoulder that cannot be finished as it was planned', () => {
     expect(part && rowOutOfReach(part, 0)).toBeUndefined();
   });
 
+  it('is behind her once that row is worked, whatever turns still come', () => {
+    const old = oldPlan();
+    const [turned, last] = [old.rows[12], old.rows[13]];
+    if (!turned || !last) throw new Error('no rows');
+    const later = { ...turned, n: 15, before: 0, after: 0, steps: [] };
+    expect(rowOutOfReach({ ...old, rows: [...old.rows, later] }, 13)?.n).toBe(14);
+    expect(rowOutOfReach({ ...old, rows: [...old.rows, later] }, 14)).toBeUndefined();
+  });
+
+  it('is none where the last turn was gone over, or where no row turns', () => {
+    const old = oldPlan();
+    const plain = (n: number, side: 'RS' | 'WS') => ({ ...old.rows[0], n, side, shaping: [] });
+    // the last turn in row 11 with its way back; rows 13 and 14 both on the right side
+    const rows = [...old.rows.slice(0, 12), plain(13, 'RS'), plain(14, 'RS')] as typeof old.rows;
+    expect(rowOutOfReach({ ...old, rows }, 11)?.n).toBe(14);
+    expect(rowOutOfReach({ ...old, rows }, 12)).toBeUndefined();
+    const straight = [plain(1, 'RS'), plain(2, 'RS')] as typeof old.rows;
+    expect(rowOutOfReach({ ...old, rows: straight }, 0)).toBeUndefined();
+  });
+
   for (const worked of [0, 8, 10, 12]) {
     it(`is closed by a way back and a row over all stitches; ${worked} rows stay as they were knitted`, () => {
       const old = oldPlan();

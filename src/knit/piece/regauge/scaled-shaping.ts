@@ -11,20 +11,21 @@ export type AlongEdges = Exclude<Shaping, { readonly kind: 'across' }>;
 /**
  * A section's shaping in the new stitches and rows, without 'across', which is reckoned from the counts. What shapes one
  * edge in several rhythms, one after the other, meets in no row.
+ * @param amounts how often each is worked, or of groups how many stitches they are in all
  * @param sooner how many rows sooner than by its share a shaping ends
  */
 export function scaledShaping(
   shaping: readonly Shaping[],
   scale: Scale,
   rows: number,
-  amounts?: Amounts,
+  amounts: Amounts,
   sooner: (shaping: Shaping) => number = () => 0,
 ): Result<AlongEdges[]> {
   const out: AlongEdges[] = [];
   const taken = { right: new Set<number>(), left: new Set<number>() };
   for (const [i, one] of shaping.entries()) {
     const own = { ...scale, rows: scale.rows * (1 - sooner(one) / rows) };
-    const made = scaledOne(one, own, rows, amounts?.[i], isBesideEdge(one, shaping));
+    const made = scaledOne(one, own, rows, amounts[i] ?? 0, isBesideEdge(one, shaping));
     if (!made.ok) return made;
     if (!made.value) continue;
     const found = made.value.kind === 'edge' ? besideOthers(made.value, taken, rows) : ok(made.value);
@@ -71,13 +72,12 @@ function scaledOne(
   shaping: Shaping,
   scale: Scale,
   rows: number,
-  amount?: number,
-  isCorner?: boolean,
+  amount: number,
+  isCorner: boolean,
 ): Result<AlongEdges | undefined> {
   switch (shaping.kind) {
     case 'edge': {
-      const times = amount ?? Math.round(shaping.rows.length * scale.stitches);
-      const laid = scaledRows(shaping.rows, times, scale, rows);
+      const laid = scaledRows(shaping.rows, amount, scale, rows);
       return laid.ok ? ok({ ...shaping, rows: laid.value }) : laid;
     }
     case 'middle': {

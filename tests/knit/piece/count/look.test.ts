@@ -138,6 +138,25 @@ describe('a look at the fabric', () => {
       expect(bestLook([], [look('rows above')], plain)).toBeUndefined();
     });
 
+    it.each<[LookCode, number, Partial<Lie>]>([
+      ['rows above', 1, { rows: [row()] }],
+      ['trace', 1, { trace: 'ladder' }],
+      ['cast-on edge', 2, { castOn: 1 }],
+      ['last shaping', 1, { rows: [row({ right: 1 }), row()] }],
+      ['spread row', 1, { rows: [row({ across: 1 }), row()] }],
+      ['edge tallies', 2, { rows: [row({ right: 1 }), row()] }],
+      ['edges', 4, { rows: [row({ right: 1 }), row()] }],
+    ])('%s: where it makes a little more than %i in 100 surer', (code, percent, over) => {
+      // of 100 the one cause weighs what it costs, and half of one in a hundred more or less
+      const askedAt = (weight: number) =>
+        bestLook(
+          [slip('one edge only', weight, over), slip('shaping missed', 100 - weight, {})],
+          [{ ...look(code), row: 1 }],
+          plain,
+        )?.code;
+      expect([askedAt(percent - 0.5), askedAt(percent + 0.5)]).toEqual([undefined, code]);
+    });
+
     it('by what is learnt of causes, not of rows: two slips of one cause are one', () => {
       const slips = [
         slip('stitch dropped', 2, {}),

@@ -7,9 +7,13 @@ import type { StarterWords } from '../../../../src/knit/piece/form/starters.ts';
 import {
   faultOf,
   neckOf,
+  type StraightCounts,
+  type StraightFault,
+  type StraightFigure,
   type StraightShape,
   shoulderOf,
   straightCounts,
+  straightFigureNames,
   straightMm,
   straightPieces,
   usualShape,
@@ -44,6 +48,20 @@ describe('a garment of straight panels', () => {
       cuff: 48,
       sleeveTop: 84,
       sleeveLength: 120,
+    });
+  });
+
+  it('is as wide and as long as is usual unless she says otherwise, in millimetres', () => {
+    const usual = straightFigureNames.map((name) => [name, straightMm(usualShape, name, undefined)]);
+    expect(Object.fromEntries(usual)).toEqual({
+      width: 540,
+      length: 580,
+      border: 50,
+      neckWidth: 240,
+      neckDepth: 180,
+      cuff: 240,
+      sleeveTop: 420,
+      sleeveLength: 430,
     });
   });
 
@@ -147,6 +165,32 @@ describe('a garment of straight panels', () => {
   ])('two rows between border and end are enough: %j', (over, fault) => {
     const usual = straightCounts(usualShape, gauge);
     expect(usual && faultOf(usualShape, { ...usual, border: 10, ...over })).toBe(fault);
+  });
+
+  it.each<[string, StraightShape['neck'], Partial<StraightCounts>, StraightFault | undefined]>([
+    ['shoulders of two stitches', 'boat', { width: 52, neckWidth: 48 }, undefined],
+    ['of one', 'boat', { width: 51, neckWidth: 48 }, 'neck too wide'],
+    ['an odd width without a V', 'boat', { width: 109 }, undefined],
+    // of 108 half are 54, of which 30 are shoulder
+    ['a stitch in each row of the V', 'V', { neckDepth: 24 }, undefined],
+    ['more stitches than rows', 'V', { neckDepth: 23 }, 'neck too steep'],
+    // 162 less a border of 14, two rows above it and two that bind off
+    ['a V that begins two rows above the border', 'V', { neckDepth: 144 }, undefined],
+    ['one row above it', 'V', { neckDepth: 145 }, 'too short'],
+    ['a sleeve as wide as its cuff', 'boat', { cuff: 48, sleeveTop: 48 }, undefined],
+    ['narrower', 'boat', { cuff: 48, sleeveTop: 47 }, 'sleeve too wide'],
+    ['a stitch made between every two', 'boat', { cuff: 48, sleeveTop: 95 }, undefined],
+    ['one more', 'boat', { cuff: 48, sleeveTop: 96 }, 'sleeve too wide'],
+  ])('%s', (_, neck, over, fault) => {
+    const usual = straightCounts(usualShape, gauge);
+    expect(usual && faultOf({ ...usualShape, neck }, { ...usual, ...over })).toBe(fault);
+  });
+
+  it('needs one of everything but the border', () => {
+    const withCount = (name: StraightFigure, count: number) =>
+      straightCounts({ neck: 'boat', given: { [name]: { count } } }, gauge)?.[name];
+    expect(straightFigureNames.map((name) => withCount(name, 1))).toEqual(straightFigureNames.map(() => 1));
+    expect(straightFigureNames.filter((name) => withCount(name, 0) === 0)).toEqual(['border']);
   });
 
   it('can be knitted whatever is said, and its pieces agree (law)', () => {

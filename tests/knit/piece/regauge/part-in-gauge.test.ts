@@ -61,6 +61,17 @@ describe('what a body is parted into', () => {
     expect(begins(parted(60, ['right', 41], ['left', 19]), 1.5)).toEqual([90, 61, 29]);
   });
 
+  it('is, of two sides that are not alike, the share of each in what the middle leaves of it', () => {
+    // 15 + 20 + 25 of 60: of 120 twice as many
+    expect(begins(parted(60, ['right', 15], ['middle', 20], ['left', 25]), 2)).toEqual([120, 30, 40, 50]);
+    expect(begins(parted(60, ['right', 25], ['middle', 20], ['left', 15]), 2)).toEqual([120, 50, 40, 30]);
+    // of 90 the middle 30; 15 of 40 in 60 are 22½, rounded up
+    expect(begins(parted(60, ['right', 15], ['middle', 20], ['left', 25]), 1.5)).toEqual([90, 23, 30, 37]);
+    // one side and the middle: 40 of 60, so of 90 60
+    expect(begins(parted(60, ['right', 20], ['middle', 40]), 1.5)).toEqual([90, 30, 60]);
+    expect(begins(parted(60, ['middle', 40], ['left', 20]), 1.5)).toEqual([90, 60, 30]);
+  });
+
   it('is halves where there were halves', () => {
     expect(begins(parted(60, ['right', 30], ['left', 30]), 1.5)).toEqual([90, 45, 45]);
   });

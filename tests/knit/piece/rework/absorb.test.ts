@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Section } from '../../../../src/knit/piece/recipe.ts';
+import type { PartRecipe, Recipe, Section } from '../../../../src/knit/piece/recipe.ts';
 import { waysToAbsorb } from '../../../../src/knit/piece/rework/absorb.ts';
 import { layAnew } from '../../../../src/knit/piece/rework/lay-anew.ts';
+import { rework } from '../../../../src/knit/piece/rework.ts';
 import type { Side } from '../../../../src/knit/row/step.ts';
 import { recipeSaid } from '../../garment/spelled.ts';
 import { groups, part, section, slant } from '../../making-up/by-hand.ts';
+import { partsOf } from '../parts-by-hand.ts';
 
 /** Each way: how, with its figures, and the sections still to come. */
 function ways(rest: readonly Section[], off: number, side: Side = 'RS', at?: 'right' | 'left'): string[] {
@@ -55,6 +57,14 @@ describe('what is off is taken up', () => {
     expect(ways(spread, 8, 'WS')[0]).toBe('one row b 8: a 3, +6 across 2; b 4, -8 across 1');
   });
 
+  it('by a row that spreads none so far, either way', () => {
+    const none = [section('a', 3, { kind: 'across', row: 2, by: 0 })];
+    expect([ways(none, 2)[0], ways(none, -2)[0]]).toEqual([
+      'spread row a: a 3, -2 across 2',
+      'spread row a: a 3, +2 across 2',
+    ]);
+  });
+
   it('else by a row of its own within twelve, RS rows first, none that is shaped', () => {
     const armhole = [section('a', 2, ...groups(1, 3)), section('b', 20)];
     expect(ways(armhole, -3).map((way) => way.slice(way.lastIndexOf('+3')))).toEqual(
@@ -66,6 +76,29 @@ describe('what is off is taken up', () => {
       '1 across 3',
     ]);
   });
+});
+
+describe('the way that is taken', () => {
+  // 4 rows over 20; 18 counted when the second section began, and ripped back since; 14 after the last row
+  const narrowed = section('b', 4, { kind: 'across', row: 4, by: -4 });
+  const sections = [section('a', 4), { ...narrowed, onNeedle: 18 }];
+
+  it.each<PartRecipe['end']>(['hold', 'bind off'])(
+    'leads to as many as planned; where a later count stands, what comes behind it takes nothing up: %s',
+    (end) => {
+      const recipe: Recipe = { name: 'P', makes: 1, parts: [part('P', 20, sections, end)] };
+      const [planned] = partsOf(...recipe.parts);
+      if (!planned) throw new Error('no plan');
+      const made = rework(recipe, 0, planned, 2, { kind: 'accept', stitches: 21 });
+      expect(made.ok && made.value.how).toEqual({
+        code: 'one row',
+        figures: { section: 'a', off: 1, stitches: 21 },
+      });
+      const rows = made.ok ? (made.value.parts[0]?.part.rows ?? []) : [];
+      expect(rows.map(({ before }) => before).slice(2, 6)).toEqual([21, 20, 18, 18]);
+      expect(end === 'hold' ? rows.at(-1)?.after : rows.at(-1)?.before).toBe(14);
+    },
+  );
 });
 
 describe('shaping laid anew', () => {
