@@ -138,8 +138,8 @@ export class PartInNewGauge {
       const small = scaledCount(Math.min(sum('right'), sum('left')), this.scale);
       if (whole > small) return sum(from.edge) < old - sum(from.edge) ? small : whole - small;
     }
-    const right = Math.round(((whole - middle) * sum('right')) / Math.max(1, sum('right') + sum('left')));
     if (from.edge === 'middle') return middle;
+    const right = Math.round(((whole - middle) * sum('right')) / (sum('right') + sum('left')));
     return from.edge === 'right' ? right : whole - middle - right;
   }
 

@@ -115,6 +115,14 @@ describe('two edges that meet in another gauge', () => {
       'half = 14; top 22 stocking 4, R-1 in 1-13/4,15,17 inset 1, L-1 in 1,5-13/2 inset 1; bind off',
     ],
     [
+      // row 121 of 124 is 73.8 of 76 by the share of the rows, and 62.2 twelve rows sooner
+      'twelve rows sooner, where eight do not do: 48 less 27 and 19 are two, the last of the neck in row 63',
+      half(52, 124, atEdge('right', -1, ...every(4, 29)), atEdge('left', -1, ...every(6, 21))),
+      0.93,
+      0.61,
+      'half = 48; top 76 stocking 4, R-1 in 1-33/4,35-69/2 inset 1, L-1 in 1-53/4,55-63/2 inset 1; bind off',
+    ],
+    [
       'in the last row: 11 less two and six are the three that were left',
       { ...half(7, 11, atEdge('right', -1, 1), atEdge('left', -1, 3, 7, 11)) },
       1.5,
