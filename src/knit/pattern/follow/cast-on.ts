@@ -47,8 +47,9 @@ export function doCastOn(build: Build, stitches: number, anew: boolean): Fault |
   if (build.part && !isDone(build.part) && build.part.rows.length > 0) build.part.end = 'hold';
   if (piece.parts.length === 0) build.heading = undefined;
   const lead = build.recent.at(-1)?.statement;
-  const yarn = lead?.is === 'yarn' ? lead.name : build.begunIn;
-  newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: 'RS' }).begunIn = yarn;
+  const led = lead?.is === 'yarn' ? lead.name : lead?.is === 'needle' ? lead.yarn : undefined;
+  newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: 'RS' }).begunIn =
+    led ?? build.begunIn;
   build.begunIn = undefined;
   build.meanwhile = [];
   setMark(piece, 'start', build.part);

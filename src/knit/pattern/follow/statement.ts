@@ -66,6 +66,7 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
     case 'repeat from stars':
       return fault('no rows to repeat');
     case 'needle':
+      if (statement.yarn !== undefined) takeYarn(build, statement.yarn);
       return doNeedle(build, statement.mm);
     case 'gauge':
       doGauge(build, joinGauge(build, statement));

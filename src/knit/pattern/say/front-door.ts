@@ -91,13 +91,21 @@ export function takeFrontDoor(c: Cursor, add: Add): boolean {
   const anew = c.tokens.slice(c.at, at).some(({ word }) => !means(word, 'joins two orders') && word !== ',');
   while (c.at < at) {
     const needle = { ...c, end: at };
-    // 'using 4 mm needles and colour A'
-    const also = isWord(c.tokens[c.at], 'and') && isWord(c.tokens[c.at + 1], ...YARN);
-    if (also) needle.at += 2;
-    const name = also ? readColourName(needle) : undefined;
+    // 'using 4 mm needles and colour A', '… and MC'
+    const name = alsoYarn(needle);
     const said = name ? ({ is: 'yarn', name } as const) : (readNeedle(needle) ?? readYarn(needle));
     if (said) add(said, c.at);
     takeTo(c, said ? needle.at : c.at + 1);
   }
   return anew;
 }
+
+/** 'with 4 mm needles | and MC, …'; behind another yarn it is worked with that one, and is none of its own. */
+const alsoYarn = (c: Cursor): string | undefined =>
+  attempt(c, () => {
+    const needle = isWord(c.tokens[c.at - 1], 'needle', 'mm', ')');
+    if (!takes(c, 'and')) return undefined;
+    const named = takes(c, ...YARN);
+    const name = readColourName(c);
+    return named || (needle && (c.at >= c.end || sees(c, ','))) ? name : undefined;
+  });

@@ -1,10 +1,13 @@
+import { readColourName, YARN } from '../../row/read/colour.ts';
 import {
+  ahead,
   attempt,
   type Cursor,
   isWord,
   peek,
   peekNumber,
   peekWord,
+  sees,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -12,12 +15,15 @@ import {
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Statement } from './statement.ts';
+import { readYarn } from './yarn.ts';
 
 /** 'change to 4 mm needles', 'with No. 8 needles', 'using larger needles'. */
 export const readNeedle = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const start = c.at;
+    const yarn = takeYarnAnd(c);
     if (
+      yarn === undefined &&
       !takeAnyPhrase(
         c,
         'change|changing|switch|switching|go to',
@@ -43,7 +49,7 @@ export const readNeedle = (c: Cursor): Statement | undefined =>
           c.at += 1;
         }
         mm ??= takeSizeBehind(c);
-        return { is: 'needle', ...(mm === undefined ? {} : { mm }) };
+        return { is: 'needle', ...(mm === undefined ? {} : { mm }), ...(yarn === undefined ? {} : { yarn }) };
       }
       const token = peek(c);
       // 'on the 5th row change to 4 mm needles' is for a row to come
@@ -55,6 +61,15 @@ export const readNeedle = (c: Cursor): Statement | undefined =>
         break;
       c.at += 1;
     }
+  });
+
+/** 'with A and | 4 mm needles': the yarn is not lost in the needle's words; 'with A and B on …' names two at once. */
+const takeYarnAnd = (c: Cursor): string | undefined =>
+  attempt(c, () => {
+    const yarn = readYarn(c);
+    if (yarn?.is !== 'yarn' || !takes(c, 'and')) return undefined;
+    takes(c, 'with', 'using', 'on');
+    return sees(c, ...YARN) || ahead(c, () => readColourName(c)) !== undefined ? undefined : yarn.name;
   });
 
 /** 'on circular needle size 3 mm / US 2.5'. */

@@ -85,7 +85,8 @@ export type Statement =
   | { readonly is: 'star' }
   /** 'repeat from * 3 times more': the instructions since one star, or two */
   | { readonly is: 'repeat from stars'; readonly stars: 1 | 2; readonly times: number }
-  | { readonly is: 'needle'; readonly mm?: number }
+  /** `yarn`: 'with A and 4 mm needles' */
+  | { readonly is: 'needle'; readonly mm?: number; readonly yarn?: string }
   | {
       readonly is: 'gauge';
       readonly stitches?: number;

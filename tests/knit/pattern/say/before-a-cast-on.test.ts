@@ -26,7 +26,7 @@ describe('what stands before a cast-on,', () => {
       Cast - on 20 sts → cast on: stitches 20
       With 4 mm needles cast on 20 sts and k 1 row → needle: mm 4 | @19 cast on: stitches 20 | @38 rows: n 1, items 'k to {left 'what follows'}'
       With 4 mm needles cast on 20 sts and knit 3 rows → needle: mm 4 | @19 cast on: stitches 20 | @38 rows: n 3, items 'k to {left 'what follows'}'
-      Using 5 mm needles and A cast on 20 sts → needle: mm 5 | @26 cast on: stitches 20
+      Using 5 mm needles and A cast on 20 sts → needle: mm 5 | @20 yarn: name A | @26 cast on: stitches 20
     `),
   )('is passed over, but for needles and yarn: $line', expectReading);
 

@@ -22,6 +22,7 @@ describe('needle, in all its wordings,', () => {
       With one two three four five six seven eight nine ten eleven 12 needles k 1 row → needle | @73 rows: n 1, items 'k to {left 'what follows'}'
       With 4 mm needles (size 6 x) cast on 8 sts → needle: mm 4 | @30 cast on: stitches 8
       With 4 mm needles (size 6 x) k 1 row → needle: mm 4 | @30 rows: n 1, items 'k to {left 'what follows'}'
+      With A and 4 mm needles, cast on 92 sts → needle: mm 4, yarn A | @26 cast on: stitches 92
     `),
   )('is read: $line', expectReading);
 
