@@ -1,21 +1,40 @@
+import { namesColours } from './colour.ts';
 import { type Cursor, isWord, peekWord, seesOne, takeAnyPhrase, takeTo } from './cursor.ts';
 import { means } from './meanings.ts';
 import { END, takenBy } from './notation.ts';
 import type { Level } from './repeat.ts';
 import { readStitch } from './stitch.ts';
 
-/** 'join a second ball of yarn' within a row. */
-function skipJoin(c: Cursor): boolean {
+/** 'join B' within a row; 'k 20, join a second ball of yarn, k 20' parts it. */
+function skipJoin(c: Cursor, level: Level): boolean {
+  const { at } = c;
   for (let i = c.at + 1; i < Math.min(c.end, c.at + 9); i += 1) {
     const word = c.tokens[i]?.text;
     if (word === ',' || word === ';') break;
     if (means(word, 'yarn')) {
       takeTo(c, i + 1);
       takeAnyPhrase(c, 'of yarn|wool');
+      if (joinsBall(c, at, i) && mayPartAt(level)) level.items.push({ is: 'parting', ball: true });
       return true;
     }
   }
   return false;
+}
+
+/** Another ball of the same yarn: where yarns are named it is the next colour. */
+const joinsBall = (c: Cursor, from: number, ball: number): boolean =>
+  isWord(c.tokens[ball], 'ball') &&
+  c.tokens.slice(from, ball).some((one) => isWord(one, 'another', 'second', 'new') || one.value === 2) &&
+  !isWord(c.tokens[c.at], 'of') &&
+  !namesColours(c.tokens, Math.max(0, from - FAR), Math.min(c.end, ball + FAR));
+
+const FAR = 30;
+
+/** Behind what is bound off or held there is a gap already. */
+function mayPartAt({ items, star, close }: Level): boolean {
+  const last = items.at(-1);
+  if (last === undefined || star >= 0 || close !== undefined || last.is === 'parting') return false;
+  return !('work' in last && (last.work === 'bo' || last.work === 'hold'));
 }
 
 /** 'join yarn' and nothing else: the row begins, or goes on, where no yarn hangs. */
@@ -48,7 +67,7 @@ export function readSpecial(c: Cursor, level: Level): boolean {
     level.items.push({ is: 'stitches', work: 'join yarn', times: 1 });
     return true;
   }
-  if (seesOne(c, 'joins yarn')) return skipJoin(c);
+  if (seesOne(c, 'joins yarn')) return skipJoin(c, level);
   if (takeAnyPhrase(c, 'end|ending? last rep')) {
     readLastRepeat(level);
     return true;

@@ -48,8 +48,8 @@ export type Item =
     }
   /** the rest of the row is not worked now */
   | { readonly is: 'turn' }
-  /** 'k22, place these sts on a holder, …': what was worked before it waits apart from what comes after; `of`: so many of it */
-  | { readonly is: 'parting'; readonly of?: number };
+  /** 'k22, place these sts on a holder, …': what was worked before it waits apart from what comes after; `of`: so many of it; `ball`: both go on, with a ball each */
+  | { readonly is: 'parting'; readonly of?: number; readonly ball?: true };
 
 /** A fabric that a row names for some of its stitches. */
 export type FabricInRow = 'garter' | 'moss' | 'stocking';

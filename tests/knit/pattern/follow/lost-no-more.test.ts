@@ -27,6 +27,54 @@ Join MC and knit 2 rows.
   > 12 Piece/body 3 RS knit · WS knit
   > = Piece, other, 1 to make, lines 1 2
   > =   body from {castOn 12}, RS: 2 garter 4 mm; 2 'stocking, MC' in garter 4 mm; hold
+
+### a second ball parts a row in two, and both sides go on
+Cast on 20 sts. Knit 3 rows.
+  > 20 Piece/body 1 RS knit · WS knit · RS knit
+Next row: K8; join a second ball of yarn and knit to end.
+  > 20 Piece/body 4 WS k8, knit to end
+Knit 3 rows.
+  > 20→12 Piece/right side 1 RS knit · WS knit · RS knit · Piece/left side 1 RS knit · WS knit · RS knit
+  > = Piece, other, 1 to make, lines 1 2 3
+  > =   body from {castOn 20}, RS: 3 garter 4 mm; 1 garter 4 mm; split
+  > =   right side from {part body, stitches 12, edge right}, RS: 3 garter 4 mm; hold
+  > =   left side from {part body, stitches 8, edge left}, RS: 3 garter 4 mm; hold
+
+### and is shaped at either side of where it was parted
+Cast on 20 sts. Knit 4 rows.
+  > 20 Piece/body 1 RS knit · WS knit · RS knit · WS knit
+Work 8 sts; join another ball of yarn and work to end.
+  > 20 Piece/body 5 RS knit
+Dec 1 st at each neck edge every row twice.
+  > 20→10 Piece/left side 1 WS knit to last 2 sts, dec (11) · RS dec, knit to end (10) · Piece/right side 1 WS dec, knit to end (7) · RS k5, dec (6)
+  > = Piece, other, 1 to make, lines 1 2 3
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; 1 garter 4 mm; split
+  > =   left side from {part body, stitches 12, edge left}, WS: 2 garter 4 mm; hold
+  > =   right side from {part body, stitches 8, edge right}, WS: 2 garter 4 mm; hold
+
+### one of two told sides is not worked again
+Cast on 20 sts. Knit 4 rows.
+  > 20 Piece/body 1 RS knit · WS knit · RS knit · WS knit
+Next row: K to last 10 sts, join another ball of yarn, k to end.
+  > 20 Piece/body 5 RS knit to last 10 sts, knit to end
+Left side: Knit 3 rows. Bind off.
+  > 20→0 Piece/left side 1 WS knit · RS knit · WS knit · RS bind off all sts in pattern (0)
+Right side: Knit 2 rows. Bind off.
+  > 10→0 Piece/right side 1 WS knit · RS knit · WS bind off all sts in pattern (0)
+  > = Piece, other, 1 to make, lines 1 2 3 4
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; 1 garter 4 mm; split
+  > =   left side from {part body, stitches 10, edge left}, WS: 3 'left side' in garter 4 mm; bind off
+  > =   right side from {part body, stitches 10, edge right}, WS: 2 'right side' in garter 4 mm; bind off
+
+### another colour parts nothing
+Cast on 20 sts. Knit 4 rows.
+  > 20 Piece/body 1 RS knit · WS knit · RS knit · WS knit
+Next row: With MC k10, join another ball of yarn, with B k to end.
+  > 20 Piece/body 5 RS k10, knit to end 'Next row: With MC k10, join another ball of yarn, with B k to end'
+Next row: K10, join the yarn, k to end.
+  > 20 Piece/body 6 WS k10, knit to end
+  > = Piece, other, 1 to make, lines 1 2 3
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; 2 garter 4 mm (own words 1); hold
 `),
   )('$title', expectAnnotated);
 });

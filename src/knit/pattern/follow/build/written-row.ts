@@ -50,8 +50,14 @@ export function writtenRow(
   if (wrong) return wrong;
   if (group) dropBorderAt(part, begin);
   part.gap = items.some(mayPart) ? gapOf(part, cutsIn(items, live)) : undefined;
+  if (!items.some(byBall)) return undefined;
+  if (part.gap === undefined) return fault('place not known');
+  // where nothing else parts it, both sides go on at once
+  if (items.filter(mayPart).length === 1) piece.bothSides = true;
   return undefined;
 }
+
+const byBall = (item: Item): boolean => item.is === 'parting' && item.ball === true;
 
 /** 'Bind off center 12 sts' and nothing else: as many before them as behind; undefined where they have no middle. */
 function withSides(items: readonly Item[], live: number): readonly Item[] | undefined {
