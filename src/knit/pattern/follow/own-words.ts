@@ -147,7 +147,12 @@ function workUnread(build: Build, part: PartBuild, one: OwnWords, note: LineNote
 function rememberNumber(build: Build, part: PartBuild, one: OwnWords, change: number): void {
   const numbers = one.label?.rows ?? [];
   const first = numbers[0];
-  if (first === undefined) return;
+  if (first === undefined) {
+    // 'repeat the above for a while': at which row of the pattern it ends nobody knows, unless she says so many
+    const { cycle } = part;
+    if (cycle && one.rows > 0) cycle.lost ||= !one.mended || one.rows % cycle.rows.size > 0;
+    return;
+  }
   if (first === 1 || part.cycle === undefined)
     part.cycle = {
       rows: new Map(),

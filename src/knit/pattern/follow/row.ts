@@ -60,9 +60,11 @@ function doNumbered(
   const again = part.cycle !== undefined && first <= part.cycle.done && !label.everyOther;
   const repeated = part.cycle?.rows.get(first) === said.items;
   if (first === 1 || part.cycle === undefined || again) {
+    // '… 6th row: k. 2nd row: k': a number that was worked already is worked anew
+    const rows = new Map(first > 1 ? part.cycle?.rows : []);
     part.cycle = {
-      // '… 6th row: k. 2nd row: k': a number that was worked already is worked anew
-      rows: new Map(first > 1 ? part.cycle?.rows : []),
+      rows,
+      passed: [...rows.keys()].filter((n) => n < first).length,
       everyOther: undefined,
       ...(first > 1 && { earlier: allRows(part) }),
       done: first - 1,
@@ -91,6 +93,7 @@ function doNumbered(
   if (first === part.rows.length + 1 && first > cycle.done && !filled) cycle.done = first - 1;
   // rows that the text passed over were worked before ('rep rows 1 and 2 8 times more. Row 19: …')
   if (first > cycle.done + 1 && !filled && !cycle.rows.has(cycle.done + 1)) cycle.done = first - 1;
+  if (cycle.lost) Object.assign(cycle, { lost: false, first: Math.max(0, part.rows.length - cycle.done) });
   const wrong = flushCycle(build, piece, part, ahead);
   if (label.everyOther) cycle.everyOther = said.items;
   return wrong;

@@ -21,6 +21,20 @@ Work 2 rows in st st.`;
   expect(hangs(text)).toEqual([undefined, undefined, undefined, undefined, undefined, 4, 4, undefined]);
 });
 
+it('what is in pattern behind a repeat that was not understood hangs on that repeat, unless she says how many rows it is', () => {
+  const text = (mend: string): string => `Cast on 12 sts.
+Row 1: *k1, p1; rep from * to end.
+Row 2: p.
+Row 3: *k2, p2; rep from * to end.
+Row 4: p.
+Repeat rows 1-4 as the mood of your fancy takes you.${mend}
+Work 3 rows in pattern.`;
+  expect(failed(text(''))).toEqual([6]);
+  expect(hangs(text(''))[6]).toBe(6);
+  const [first] = readPattern(text(' [8 rows, 12 sts]')).lines[6]?.rows ?? [];
+  expect(first && expandRow(first.steps, first.before).join('')).toBe('kp'.repeat(6));
+});
+
 it('so does one that was defined before there were stitches', () => {
   const text = `Pattern stitch
 Row 1: k2, p2 across.

@@ -75,6 +75,29 @@ Next row: K10, join the yarn, k to end.
   > 20 Piece/body 6 WS k10, knit to end
   > = Piece, other, 1 to make, lines 1 2 3
   > =   body from {castOn 20}, RS: 4 garter 4 mm; 2 garter 4 mm (own words 1); hold
+
+### in pattern behind a repeat that nobody understood
+Cast on 12 sts.
+  > →12
+Row 1: *K1, p1; rep from * to end.
+  > 12 Piece/body 1 RS *k1, p1; repeat from * to end
+Row 2: P.
+  > 12 Piece/body 2 WS purl
+Row 3: *K2, p2; rep from * to end.
+  > 12 Piece/body 3 RS *k2, p2; repeat from * to end
+Row 4: P.
+  > 12 Piece/body 4 WS purl
+Repeat rows 1-4 as the mood of your fancy takes you.
+  > own words 12 asks the count Piece/body 5 RS work in pattern 'Repeat rows 1-4 as the mood of your fancy takes you'
+  > ✗ stitch or repeat expected @6:24 column 24
+Work 3 rows in pattern.
+  > 12 Piece/body 6 WS work in pattern · RS work in pattern · WS work in pattern
+Row 2: P.
+  > 12 Piece/body 9 RS purl
+Work 3 rows in pattern.
+  > 12 Piece/body 10 WS *k2, p2; repeat from * to end · RS purl · WS *k1, p1; repeat from * to end
+  > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8 9
+  > =   body from {castOn 12}, RS: 1 rib in rib 1x1 4 mm; 1 stocking 4 mm; 1 rib in rib 2x2 4 mm; 2 stocking 4 mm (own words 2); 4 pattern in stocking 4 mm; 3 pattern in stocking 4 mm; hold
 `),
   )('$title', expectAnnotated);
 });

@@ -8,6 +8,7 @@ import type { FabricSaid, Half, PieceHeading, Said, Statement, Stripe, Title } f
 import type { Edit, GroupsOfTrack } from './edit.ts';
 import type { FabricState, Face } from './fabric-state.ts';
 import type { Announced, Counts, Divides, LineNotes, Striped, Uncounted, UnreadAt } from './notes.ts';
+import type { Cycle } from './numbered.ts';
 import type { SectionBuild, ToldSection } from './section.ts';
 
 type Slips = Extract<Statement, { is: 'slips' }>;
@@ -204,21 +205,6 @@ export interface Border {
 }
 
 export type Borders = Readonly<Partial<Record<Edge, Border>>>;
-
-/** Rows that the text numbers: 'Row 1 … Row 4'. */
-export interface Cycle {
-  readonly rows: Map<number, readonly Item[]>;
-  everyOther: readonly Item[] | undefined;
-  /** rows from number 1 on that were a pattern before it began with a higher one */
-  readonly earlier?: readonly (readonly Item[])[];
-  /** highest number worked without a gap */
-  done: number;
-  /** highest number known */
-  last: number;
-  /** number of the first row of the part's rows that belongs to it */
-  readonly first: number;
-  readonly repeated?: true; // once more between two stars: a pattern
-}
 
 export interface MadeRow {
   readonly side: Side;

@@ -9,15 +9,15 @@ import { looksOf } from './spell.ts';
 /** Rows numbered by the text become the pattern 'as established' once none of them changes the count. */
 export function useCycle(part: PartBuild): void {
   const { cycle } = part;
-  if (!cycle) return;
+  if (!cycle || cycle.lost) return;
   const rows = orderedRows(cycle);
   const made = part.rows.slice(cycle.first);
   if (rows.length < 2 || !bringsBack(made, rows.length)) return;
   const faces = part.fabric.is === 'rows' ? part.fabric.faces : [];
   part.fabric = { is: 'rows', rows, label: 'pattern', faces };
-  part.fabricRow = made.length % rows.length;
+  part.fabricRow = (made.length + (cycle.passed ?? 0)) % rows.length;
   part.cycle = undefined;
-  rememberFaces(part, cycle.first);
+  if (!cycle.passed) rememberFaces(part, cycle.first);
   simplify(part);
 }
 
