@@ -24,7 +24,7 @@ export function scaledGroups(
   // what is sewn to another corner of so many has as many as that one
   const corner = hasCorner && first ? Math.min(sum * share, scaledCount(first.stitches, scale)) : undefined;
   const along =
-    hasCorner && sum > (first?.stitches ?? 0) && corner !== undefined && first
+    corner !== undefined && first && sum > first.stitches
       ? (sum * share - corner) / (sum - first.stitches)
       : share;
   const stitches = roundParts(

@@ -79,6 +79,13 @@ describe('groups that are bound off', () => {
     expect(stitchesOf(20, [3, 4], [5, 4], [7, 8])).toEqual([2, 2, 2, 2, 8]);
   });
 
+  it('beside decreases leave the corner as it was, and share what there is more of behind it', () => {
+    const groups = [8, 2, 2, 2].map((stitches, i) => ({ row: 1 + 2 * i, stitches }));
+    // 20 in place of 14: 8 at the corner, 12 along six
+    const made = scaledGroups(groups, high, 20, 20, true);
+    expect(made.map(({ stitches }) => stitches)).toEqual([8, 2, 2, 2, 2, 2, 2]);
+  });
+
   it('are a corner where a larger one follows, and none where the first begins further up', () => {
     expect(stitchesOf(8, [1, 3], [3, 5])[0]).toBe(3);
     expect(stitchesOf(12, [3, 4], [5, 5])).toHaveLength(4);
