@@ -125,7 +125,7 @@ for (const size of walkedOn('common')) {
     it('a lifeline is put in, rows are ripped back to it, and the place follows', async () => {
       const page = await openSleeve(50, size);
       await openTool(page, 'Notes and lifelines');
-      await button(page, 'A lifeline goes through row 50').tap();
+      await button(page, 'Put a lifeline through row 50').tap();
       await page.getByText('Lifeline in row 50').waitFor();
       await field(page, 'A note for row 51').fill('Tighter here <b>please</b>');
       await button(page, 'Keep the note').tap();

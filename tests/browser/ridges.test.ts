@@ -67,6 +67,6 @@ describe('where the fabric is garter stitch', () => {
     await looked(page, 'ridges-rip');
 
     await page.goto(`${at.url}${make}/notes`);
-    await page.getByRole('button', { name: 'A lifeline goes through row 34 (ridge 17)' }).waitFor();
+    await page.getByRole('button', { name: 'Put a lifeline through row 34 (ridge 17)' }).waitFor();
   });
 });

@@ -42,7 +42,7 @@ export function RowsSheet({ now, open, onClose }: RowsSheetProps) {
             >
               <strong>{say('otherRow.goBackTo', { row: row.n })}</strong>
               <span>
-                {say('otherRow.rowLine', { side: saysSide(row.side), count: saysStitches(row.after) })}
+                {say('otherRow.rowLine', { side: saysSide(row.side), count: saysStitches(row.before) })}
               </span>
               {isShaping(row) && (
                 <span class="row-back-word">

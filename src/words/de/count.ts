@@ -278,7 +278,7 @@ export const words: Translation<typeof english> = {
   noteHint: 'Sie erscheint vor dieser Reihe, auch beim zweiten, wenn es zwei gibt.',
   noteBefore: 'Zu welcher Reihe',
   addNote: 'Notiz behalten',
-  addLifeline: 'Ein Sicherungsfaden liegt in Reihe {row}',
+  addLifeline: 'Einen Sicherungsfaden in Reihe {row} einziehen',
   lifelineRow: 'Sicherungsfaden in Reihe {row}',
   noteRow: 'Reihe {row}',
   strike: 'Streichen: {what}',

@@ -6,7 +6,7 @@ export const words: Translation<typeof english> = {
     'Wähle die Reihe, die als Nächste gestrickt wird. Die Reihen danach gelten als noch nicht gestrickt.',
   goBackTo: 'Reihe {row} als Nächste',
   olderRows: 'Ältere Reihen',
-  rowLine: '{side}, {count}',
+  rowLine: '{side}, {count} auf der Nadel',
   looking: 'Du liest Reihe {row}. Auf der Nadel ist Reihe {place}.',
   lookingDone: 'Du liest Reihe {row}. Alle Reihen dieses Teils sind gestrickt.',
   backToPlace: 'Zurück zu Reihe {row}',

@@ -282,7 +282,7 @@ export const words = {
   noteHint: 'It is shown before this row is worked, also on the second where there are two.',
   noteBefore: 'For which row',
   addNote: 'Keep the note',
-  addLifeline: 'A lifeline goes through row {row}',
+  addLifeline: 'Put a lifeline through row {row}',
   lifelineRow: 'Lifeline in row {row}',
   noteRow: 'Row {row}',
   strike: 'Strike out: {what}',

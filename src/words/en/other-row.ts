@@ -3,7 +3,7 @@ export const words = {
   goBackHelp: 'Choose the row that is to be knitted next. The rows after it count as not yet worked.',
   goBackTo: 'Row {row} next',
   olderRows: 'Older rows',
-  rowLine: '{side}, {count}',
+  rowLine: '{side}, {count} on the needle',
   looking: 'You are reading row {row}. The row in hand is {place}.',
   lookingDone: 'You are reading row {row}. All rows of this part are worked.',
   backToPlace: 'Back to row {row}',

@@ -280,7 +280,7 @@ export const words: Translation<typeof english> = {
   noteHint: 'Elle est montrée avant ce rang, aussi sur le second s’il y en a deux.',
   noteBefore: 'Pour quel rang',
   addNote: 'Garder la note',
-  addLifeline: 'Un fil de vie passe par le rang {row}',
+  addLifeline: 'Passer un fil de vie par le rang {row}',
   lifelineRow: 'Fil de vie au rang {row}',
   noteRow: 'Rang {row}',
   strike: 'Rayer : {what}',

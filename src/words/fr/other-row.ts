@@ -6,7 +6,7 @@ export const words: Translation<typeof english> = {
     'Choisissez le rang à tricoter ensuite. Les rangs qui le suivent comptent comme pas encore faits.',
   goBackTo: 'Rang {row} ensuite',
   olderRows: 'Rangs plus anciens',
-  rowLine: '{side}, {count}',
+  rowLine: '{side}, {count} sur l’aiguille',
   looking: 'Vous lisez le rang {row}. Le rang en cours est {place}.',
   lookingDone: 'Vous lisez le rang {row}. Tous les rangs de cette partie sont faits.',
   backToPlace: 'Retour au rang {row}',
