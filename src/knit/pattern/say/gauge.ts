@@ -29,7 +29,6 @@ export const readGauge = (c: Cursor): Statement | undefined =>
     takeAnyPhrase(c, 'should be');
     takes(c, ':', '-', 'is', ',');
     takes(c, 'of', 'over', 'about', 'approx');
-    takes(c, '.');
     let stitches: number | undefined;
     let rows: number | undefined;
     let pending: { sts?: number; rows?: number } = {};

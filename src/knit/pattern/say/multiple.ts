@@ -30,9 +30,6 @@ export function readMultiple(c: Cursor): Statement | undefined {
   }
   takes(tail, 'st', 'sts');
   while (tail.at < tail.end && seesOne(tail, 'after a multiple')) tail.at += 1;
-  takes(tail, ':');
-  takes(tail, ')', ']');
-  takes(tail, ':');
   takeTo(c, tail.at);
   return { is: 'multiple', of: of.value, plus, name: withoutWords(name, 'beside the name of a multiple') };
 }

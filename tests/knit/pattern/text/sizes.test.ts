@@ -26,6 +26,7 @@ describe('a list of sizes is read for each of them', () => {
       4: Cast on 20 (24, 28) k sts → 3 sizes: cast on 20 ( 24 , 28 ) k sts | cast on 20 ( 24 , 28 ) k sts | cast on 20 ( 24 , 28 ) k sts | cast on 20 ( 24 , 28 ) k sts | odd at 9
       4: Cast on 20 (24) (26, k) sts → 1 sizes: cast on 20 ( 24 ) ( 26 , k ) sts | cast on 20 ( 24 ) ( 26 , k ) sts | cast on 20 ( 24 ) ( 26 , k ) sts | cast on 20 ( 24 ) ( 26 , k ) sts
       5: Cast on 20 (24) - 26 (28, 30) sts → 3 sizes: cast on 20 sts | cast on 24 sts | cast on 26 sts | cast on 28 sts | cast on 30 sts
+      2: Dec on 3rd (next) row → 2 sizes: dec on 3 rd row | dec on next row
       Cast on 20/24/28 sts → 1 sizes: cast on 20 sts | cast on 24 sts | cast on 28 sts
       Cast on 20, 24, 28 sts → 1 sizes: cast on 20 sts | cast on 24 sts | cast on 28 sts
       Cast on 20, 24, 28, 32 sts → 1 sizes: cast on 20 , 24 , 28 , 32 sts | cast on 20 , 24 , 28 , 32 sts | cast on 20 , 24 , 28 , 32 sts
