@@ -11,7 +11,9 @@ describe('a cast-on behind other words', () => {
     ['Starting at the hem, and cast on 18 sts', true],
     ['Then cast on 18 sts', false],
     [', then cast on 18 sts', false],
-    ['and then, cast on 18 sts', false],
+    ['And cast on 18 sts', false],
+    [', cast on 18 sts', false],
+    ['And, while cast on 18 sts', false],
     ['Cast on 18 sts', false],
     ['To make flap, knit 18 sts', false],
   ])('begins something or goes on: %s', (text, anew) => {
@@ -27,6 +29,8 @@ describe('a cast-on behind other words', () => {
     ['Cast on 18½ sts', undefined],
     ['Cast on 18 more sts', undefined],
     ['Cast on 18 new sts', undefined],
+    ['Cast on 18 additional sts', undefined],
+    ['Cast on 18 extra sts', undefined],
     ['Cast on as many sts', undefined],
     ['Cast on 18 cm', undefined],
     ['Cast on 18 sts at each end', undefined],
@@ -38,6 +42,8 @@ describe('a cast-on behind other words', () => {
   it.each([
     ['repeat last 2 rows    18 sts', 18],
     ['repeat last 2 rows 18 sts', undefined],
+    ['repeat it 4 times  18 sts', undefined],
+    ['repeat it 4 times   18 sts', 18],
     ['repeat it 4 times    18 sts', 18],
     ['repeat it 4 times 18 sts', undefined],
     ['repeat it 4 times (18 sts)', 18],
