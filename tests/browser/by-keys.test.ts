@@ -141,7 +141,7 @@ describe('by the accessibility tree alone', () => {
         .poll(() => page.getByRole('progressbar').getAttribute('aria-valuetext'))
         .toBe('Row 10 of 192');
       await page.goto(`${url}#/k/sample/back/0/1?row=118`);
-      await page.getByRole('button', { name: 'Row 118 is next' }).click();
+      await page.getByRole('button', { name: 'Make row 118 the next' }).click();
       await liveText(page)
         .getByText(/Row 118 of 192, wrong side\. Shaping: bind off 6 at the start of the row\./)
         .waitFor();

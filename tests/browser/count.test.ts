@@ -19,7 +19,7 @@ async function openSleeve(rows: number, size: keyof typeof phones = 'common'): P
   await page.goto(`${at.url}#/sample`);
   await button(page, 'Row done').waitFor();
   await page.goto(`${at.url}#/k/sample/sleeve/0/1?row=${rows + 1}`);
-  if (rows > 0) await button(page, `Row ${rows + 1} is next`).tap();
+  if (rows > 0) await button(page, `Make row ${rows + 1} the next`).tap();
   await page
     .getByText(`Row ${rows + 1} of 139`)
     .first()

@@ -78,7 +78,7 @@ const button = (page: Page, name: string) => page.getByRole('button', { name, ex
 
 async function goTo(page: Page, knitter: Knitter, row: number): Promise<void> {
   await knitter.open(`#/k/sample/back/0/1?row=${row}`);
-  await button(page, `Row ${row} is next`).tap();
+  await button(page, `Make row ${row} the next`).tap();
   await knitter.pad.waitFor();
 }
 

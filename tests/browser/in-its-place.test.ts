@@ -198,9 +198,6 @@ describe('the map of a piece', () => {
       boxes('.place-map .map-scale'),
     ]);
     expect(arrow?.bottom ?? 9999).toBeLessThan(scale?.top ?? 0);
-    // a phone's map is not turned, and says no way
-    await look(onItsSide);
-    expect(await boxes('.place-map .needle-way')).toEqual([]);
   });
 });
 

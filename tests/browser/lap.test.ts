@@ -138,7 +138,7 @@ describe('the lap window', () => {
     await until(name, (said) => said?.includes('as the right side faces you') ?? false);
     await expect.poll(() => lap.locator('.lap-mark').getAttribute('d')).toMatch(/^M.+M/);
     await page.locator('.place-map svg').first().waitFor();
-    // the knob where the row ends, the yarn and the arrow where it begins; the map, which is not turned, tells neither
+    // the knob where the row ends, the yarn and the arrow where it begins
     const needle = page.locator('.lap-svg .needle');
     expect(await needle.locator('.needle-yarn, .needle-way, circle').count()).toBe(3);
     const [knob, yarn] = await Promise.all(

@@ -43,7 +43,7 @@ describe('where the fabric is garter stitch', () => {
     await unfold(page);
     const make = await page.locator('a[href*="#/k/"]').first().getAttribute('href');
     await page.goto(`${at.url}${make}?row=35`);
-    await page.getByRole('button', { name: 'Row 35 is next', exact: true }).tap();
+    await page.getByRole('button', { name: 'Make row 35 the next', exact: true }).tap();
     await page.locator('.row-ridge', { hasText: 'ridge 18' }).waitFor();
     await looked(page, 'ridges-row');
 

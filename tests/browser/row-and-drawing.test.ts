@@ -26,6 +26,23 @@ async function backToRow(): Promise<void> {
   await knitter().pad.waitFor();
 }
 
+/** Knob left of the yarn as in her lap, the side named, and the line that the tiles of stocking stitch draw. */
+const asSeen = async (map: string) => ({
+  caption: (await page().locator(`${map} .map-caption`).first().innerText()).split(' · ')[1],
+  isTurned: await page()
+    .locator(map)
+    .first()
+    .evaluate((it) => {
+      const [knob, yarn] = ['circle', '.needle-yarn'].map((part) =>
+        it.querySelector(`.needle ${part}`)?.getBoundingClientRect(),
+      );
+      return (knob?.left ?? 9999) < (yarn?.left ?? 0);
+    }),
+  tile: (await page().locator(`${map} .map-loop-worked`).last().getAttribute('d'))?.replace(/[^A-Za-z]/g, ''),
+});
+const purlSide = { caption: 'wrong side', isTurned: true, tile: 'MhMh' };
+const knitSide = { caption: undefined, isTurned: true, tile: 'MLL' };
+
 describe('a row that is only read', () => {
   it('is compared with the count before it, and its height is not called what is knitted, in each language', async () => {
     await toRead(191);
@@ -47,25 +64,24 @@ describe('a row that is only read', () => {
     await toRead(40);
     await look(tablet);
     await page().locator('.map-looked').waitFor();
-    expect(await page().locator('.place-map .map-turned').count()).toBe(0);
+    expect(await page().locator('.place-map .map-caption').innerText()).not.toContain('wrong side');
     await backToRow();
   });
 });
 
 describe('the drawing of the piece', () => {
-  it('has neither yarn nor arrow nor knob below a tablet’s width, where it is not turned as the lap window is', async () => {
-    await toRow(118);
-    await page().locator('.place-map .needle').waitFor({ state: 'attached' });
-    for (const at of [plain, small, onItsSide, large]) {
-      await look(at);
-      const seen = await page()
-        .locator('.place-map .needle > *')
-        .evaluateAll((all) => all.filter((it) => it.checkVisibility()).length);
-      // the needle alone
-      expect(seen, at.name).toBe(1);
+  it('shows the side that faces her, with yarn and arrow as in the lap window, in every width', async () => {
+    for (const [row, seen] of [
+      [118, purlSide],
+      [119, knitSide],
+    ] as const) {
+      await toRow(row);
+      await page().locator('.place-map .needle').waitFor({ state: 'attached' });
+      for (const at of [plain, small, onItsSide, large, tablet]) {
+        await look(at);
+        expect(await asSeen('.place-map'), `${row}, ${at.name}`).toEqual(seen);
+      }
     }
-    await look(tablet);
-    await expect.poll(() => boxes('.place-map .needle > *').then(({ length }) => length)).toBe(4);
   });
 });
 
@@ -159,4 +175,11 @@ describe('the count', () => {
       expect(await places(117)).toEqual(onPlain);
     },
   );
+});
+
+describe('the drawing of a piece', () => {
+  it('is on the garment’s own page as it is beside the row', async () => {
+    await come('sleeve in work', 'garment', 'garment unfolded');
+    expect(await asSeen('.piece:has(h4) .piece-make:has(.needle-yarn)')).toEqual(purlSide);
+  });
 });

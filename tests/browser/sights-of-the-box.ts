@@ -17,7 +17,7 @@ async function fresh(page: Page, knitter: Knitter, hash: string): Promise<void> 
 /** The make with rows left in it, whatever was seen before. */
 async function inHand(page: Page, knitter: Knitter): Promise<void> {
   await fresh(page, knitter, `#/k/${make}?row=40`);
-  await press(page, 'Row 40 is next');
+  await press(page, 'Make row 40 the next');
   await knitter.pad.waitFor();
 }
 

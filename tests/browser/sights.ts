@@ -31,7 +31,7 @@ async function sheet(page: Page, button: string): Promise<void> {
 
 export const atRow = async (page: Page, knitter: Knitter, row: number, make = back) => {
   await knitter.open(`${make}?row=${row}`);
-  await press(page, `Row ${row} is next`);
+  await press(page, `Make row ${row} the next`);
   await knitter.pad.waitFor();
 };
 

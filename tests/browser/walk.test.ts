@@ -30,7 +30,7 @@ describe.each(walkedBy(walks, ({ size }) => size === 'small'))('on a $size phone
     expect(await knitter.row()).toEqual({ row: 1, of: 128, after: 118 });
     if (from > 1) {
       await knitter.open(`#/k/sample/front/0/1?row=${from}`);
-      await page.getByRole('button', { name: `Row ${from} is next` }).tap();
+      await page.getByRole('button', { name: `Make row ${from} the next` }).tap();
       await knitter.shows(from);
     }
     await knitter.knitToEnd();

@@ -60,7 +60,7 @@ export async function thumbOn(page: Page): Promise<{ readonly x: number; readonl
  */
 export async function backToRowOne({ page }: Pick<Machine, 'page'>, url: string): Promise<void> {
   await come(page, url, `#/k/${sampleBack}?row=1`);
-  await page.getByRole('button', { name: 'Row 1 is next' }).click();
+  await page.getByRole('button', { name: 'Make row 1 the next' }).click();
   await until(
     async () => (await storedOf(page, sampleBack)).place?.rows,
     (rows) => rows === 0,

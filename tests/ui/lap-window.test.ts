@@ -80,6 +80,39 @@ describe('the work as it lies in her lap', () => {
     expect(Math.min(seen.between, seen.beside)).toBeGreaterThan(0);
   });
 
+  it('has the number of a short row at the end where that row shapes, not at the other, where the row in hand does', () => {
+    const [back] = partsOf({
+      name: 'Back',
+      makes: 1,
+      gauge: roundGauge,
+      parts: [
+        {
+          name: 'Back',
+          from: { castOn: 90 },
+          end: 'hold',
+          sections: [
+            {
+              name: 'shoulders',
+              rows: 8,
+              fabric: 'stocking',
+              needle: 4,
+              shaping: [
+                { kind: 'bind off', edge: 'right', groups: [3, 5, 7].map((row) => ({ row, stitches: 10 })) },
+                { kind: 'bind off', edge: 'left', groups: [4, 6, 8].map((row) => ({ row, stitches: 10 })) },
+              ],
+            },
+          ],
+        },
+      ],
+    });
+    const last = back as PlannedPart;
+    const view = lapView(last, shapeOfPart(last), last.rows[6] as PlannedRow);
+    expect(view.now.marks.map((mark) => mark.at)).toEqual(['right']);
+    const [next] = view.ahead;
+    expect(next?.marks.map((mark) => mark.at)).toEqual(['left']);
+    expect(next?.number).toBeLessThan(next?.left ?? 0);
+  });
+
   it('shows a decrease with its tip in the cloth, an increase with its tip beyond the edge', () => {
     const tips = (turn: 1 | -1) => {
       const row = {

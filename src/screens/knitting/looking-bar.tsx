@@ -24,7 +24,14 @@ export function LookingBar({ now, row }: { readonly now: InHand; readonly row: n
       <Shows what="looking-bar" />
       {row > now.place.rows && <Shows what="row-ahead" />}
       <p>
-        {place === undefined ? say('otherRow.lookingDone', { row }) : say('otherRow.looking', { row, place })}
+        {place === undefined ? (
+          <span class="looking-row">{say('otherRow.lookingDone', { row })}</span>
+        ) : (
+          <>
+            <span class="looking-row">{say('otherRow.looking', { row })} </span>
+            {say('otherRow.inHand', { place })}
+          </>
+        )}
       </p>
       <div class="looking-keys">
         <Button kind="main" onPress={back}>

@@ -25,8 +25,6 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
   const piece = garmentInHand.value?.pieces.find(({ id }) => id === now.place.piece);
   const others = useMemo(() => otherMakes(piece, now.place.make), [piece, now.place.make]);
   const worked = make ? workedOf(make, now) : [now.place.rows];
-  // by the row in hand, as yarn and arrow are: of a row that is only read the line alone tells
-  const turned = now.part.rows[now.place.rows]?.side === 'WS';
   const read = ({ part, row }: RowPlace) => {
     const there = make?.places[part];
     if (there === undefined || there.id === now.make) lookAtRow(row);
@@ -43,7 +41,6 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
         others={others}
         looked={looking.value === undefined ? undefined : { part: current, row: looking.value }}
         onRead={read}
-        turned={turned}
         over={now.place.rows >= now.place.total && make && <Stripes make={make} now={now} />}
       />
     </section>

@@ -73,13 +73,14 @@ export function lapView(part: PlannedPart, shape: PartShape, row: PlannedRow): L
     const edges = [x(at.left0), x(at.right0)] as const;
     const [low, high] = [Math.min(...edges), Math.max(...edges)];
     const cell = (part.cells[planned.section]?.width ?? 0) * scale;
+    const marks = marksOf(planned, { low, high, y, cell, turned });
     return {
       n: planned.n,
       y,
       left: low,
       right: high,
-      marks: marksOf(planned, { low, high, y, cell, turned }),
-      number: numberAt(low, high, biggestGroup(planned) * cell),
+      marks,
+      number: numberAt(low, high, biggestGroup(planned) * cell, marks),
     };
   };
   let y: number = lap.needleY;
@@ -105,11 +106,16 @@ function comingShapings(part: PlannedPart, row: PlannedRow): readonly PlannedRow
 /** px that a number with its word takes to either side of its middle */
 const NUMBER = 38;
 
-/** Between the marks of its row; where that is short, beyond them: at the right, at the left where there is more room. */
-function numberAt(low: number, high: number, group: number): number {
+/**
+ * Between the marks of its row; where that is short, beyond them, at the end that shapes, since beyond the other the row
+ * below has its mark: at the right where both do, and at the other where there is more room.
+ */
+function numberAt(low: number, high: number, group: number, marks: readonly LapMark[]): number {
   if (high - low >= 2 * (NUMBER + SIZE)) return (low + high) / 2;
   const out = Math.max(group, SIZE) + NUMBER;
-  return high + out + NUMBER <= lap.width ? high + out : low - out;
+  const hasRoom = { left: low - out - NUMBER >= 0, right: high + out + NUMBER <= lap.width };
+  const isLeft = marks.some(({ at }) => at === 'left') && !marks.some(({ at }) => at === 'right');
+  return (isLeft && hasRoom.left) || !hasRoom.right ? low - out : high + out;
 }
 
 /** Stitches that are bound off or cast on in one go. */

@@ -2,7 +2,7 @@ import './panel-map.css';
 import type { ComponentChildren } from 'preact';
 import { useId, useMemo, useRef } from 'preact/hooks';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { saysShaping, saysStitches } from '../../words/craft.ts';
+import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
@@ -34,20 +34,23 @@ export interface PanelMapProps {
   readonly onRead?: ((place: RowPlace) => void) | undefined;
   /** drawn over the cloth, below the needle; to its measure */
   readonly over?: ComponentChildren;
-  /** the wrong side faces her: where it stands for what lies in her lap it is turned over, by the page's style sheet */
-  readonly turned?: boolean | undefined;
   /** how high it will be shown, CSS px; for the thickness of lines only */
   readonly sizePx?: number | undefined;
 }
 
-/** A piece drawn to scale from its plan, filled up to the place. Needs the catalogues 'ui' and 'craft'. */
+/**
+ * A piece drawn to scale from its plan, filled up to the place, with the side that faces her: on a wrong-side row turned
+ * over as the cloth is. Needs the catalogues 'ui' and 'craft'.
+ */
 export function PanelMap(props: PanelMapProps) {
-  const { label, parts, worked, current, others = [], looked, onRead, over, turned, sizePx = 320 } = props;
+  const { label, parts, worked, current, others = [], looked, onRead, over, sizePx = 320 } = props;
   const id = useId();
   const drawn = useRef<SVGGElement>(null);
   const shape = useMemo(() => shapeOfPiece(parts), [parts]);
   const view = useMemo(() => viewOf(shape.box, others, sizePx), [shape, others, sizePx]);
   const { pixelMm } = view;
+  // by the row in hand, as yarn and arrow are: of a row that is only read its line alone tells
+  const turned = current !== undefined && parts[current]?.rows[worked[current] ?? 0]?.side === 'WS';
   const bar = scaleBarMm(shape.box.width, speech.value.units);
   const read = (place: RowPlace | undefined) => place && onRead?.(place);
   const tapped = (event: MouseEvent) => read(placeTapped(event, drawn.current, shape));
@@ -58,8 +61,7 @@ export function PanelMap(props: PanelMapProps) {
           <OtherMakes others={others} view={view} />
           <g
             ref={drawn}
-            class={turned ? 'map-turned' : undefined}
-            style={{ '--width': `${2 * shape.box.x + shape.box.width}px` }}
+            transform={turned ? `translate(${2 * shape.box.x + shape.box.width})scale(-1 1)` : undefined}
           >
             {parts.map((part, i) => (
               <PartDrawing
@@ -69,6 +71,7 @@ export function PanelMap(props: PanelMapProps) {
                 worked={worked[i] ?? 0}
                 id={`${id}-${i}`}
                 pixelMm={pixelMm}
+                turned={turned}
               />
             ))}
             {over}
@@ -89,7 +92,10 @@ export function PanelMap(props: PanelMapProps) {
           />
         </svg>
       </MapFrame>
-      <figcaption class="map-caption">{say('ui.scale', { length: saysLength(bar) })}</figcaption>
+      <figcaption class="map-caption">
+        {say('ui.scale', { length: saysLength(bar) })}
+        {turned && ` · ${saysSide('WS', true)}`}
+      </figcaption>
     </figure>
   );
 }
@@ -194,7 +200,7 @@ interface PlaceProps extends MarkProps {
 }
 
 /**
- * The place: the needle, as the row that comes next is begun, seen from the right side as all of the map; after the last
+ * The place: the needle, as the row that comes next is begun, drawn from the right side and turned with the map; after the last
  * row a holder, or nothing where no stitch is left.
  */
 function Place({ shape, of, part, worked, pixelMm }: PlaceProps) {

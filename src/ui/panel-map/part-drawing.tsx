@@ -3,7 +3,7 @@ import type { PlannedPart } from '../../knit/piece/planned.ts';
 import type { PartShape } from './outline-of.ts';
 import { clothPath, notchPath } from './paths.ts';
 import { heightAt } from './row-at.ts';
-import { tileOf } from './texture.ts';
+import { tileOf, turnedOver } from './texture.ts';
 
 export interface PartDrawingProps {
   readonly part: PlannedPart;
@@ -14,14 +14,19 @@ export interface PartDrawingProps {
   readonly id: string;
   /** mm that one CSS pixel stands for */
   readonly pixelMm: number;
+  /** the wrong side is seen */
+  readonly turned?: boolean;
 }
 
 /**
  * The cloth is drawn twice, unworked and worked; a clip that ends at the place shows the second. Finishing a row
- * changes that clip's two numbers and nothing else, whatever the number of rows.
+ * changes that clip's two numbers and the few tiles of the face that is seen, whatever the number of rows.
  */
-export function PartDrawing({ part, shape, worked, id, pixelMm }: PartDrawingProps) {
-  const cloth = useMemo(() => clothOf(part, shape, id, pixelMm), [part, shape, id, pixelMm]);
+export function PartDrawing({ part, shape, worked, id, pixelMm, turned = false }: PartDrawingProps) {
+  const cloth = useMemo(
+    () => clothOf({ part, shape, id, pixelMm, turned }),
+    [part, shape, id, pixelMm, turned],
+  );
   const y = heightAt(shape, worked);
   return (
     <g>
@@ -37,11 +42,12 @@ export function PartDrawing({ part, shape, worked, id, pixelMm }: PartDrawingPro
   );
 }
 
-function clothOf(part: PlannedPart, shape: PartShape, id: string, pixelMm: number) {
+function clothOf({ part, shape, id, pixelMm, turned }: Omit<PartDrawingProps, 'worked'>) {
   const pieces = part.sections.flatMap((section, i) => {
     const d = clothPath(shape, section.first, section.last);
     const cell = part.cells[i];
-    return d && cell ? [{ d, tile: tileOf(section.fabric, cell, 4.5 * pixelMm), key: `${id}-${i}` }] : [];
+    const face = turned ? turnedOver(section.fabric) : section.fabric;
+    return d && cell ? [{ d, tile: tileOf(face, cell, 4.5 * pixelMm), key: `${id}-${i}` }] : [];
   });
   const patterns = (look: 'worked' | 'unworked') =>
     pieces.map(({ tile, key }) => (

@@ -18,6 +18,7 @@ export interface SheetProps {
 export function Sheet({ open, title, children, actions, onClose }: SheetProps) {
   const id = useId();
   const dialog = useRef<HTMLDialogElement>(null);
+  const body = useKeysToScroll();
   useEffect(() => {
     const element = dialog.current;
     if (!element) return;
@@ -41,10 +42,29 @@ export function Sheet({ open, title, children, actions, onClose }: SheetProps) {
             </h2>
             <IconButton icon="cross" label={say('ui.close')} onPress={() => dialog.current?.close()} />
           </header>
-          <div class="sheet-body">{children}</div>
+          <div ref={body} class="sheet-body">
+            {children}
+          </div>
           {actions && <footer class="sheet-foot">{actions}</footer>}
         </div>
       )}
     </dialog>
   );
+}
+
+/** What is longer than the sheet is moved by keys: where nothing in it takes the focus, it takes the focus itself. */
+function useKeysToScroll() {
+  const body = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const own = body.current;
+    if (!own) return;
+    const seen = new ResizeObserver(() => {
+      const scrolls = own.scrollHeight > own.clientHeight;
+      if (scrolls && !own.querySelector('a,button,input,select,textarea,summary')) own.tabIndex = 0;
+      else own.removeAttribute('tabindex');
+    });
+    seen.observe(own);
+    return () => seen.disconnect();
+  });
+  return body;
 }
