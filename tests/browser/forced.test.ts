@@ -28,6 +28,56 @@ it('in the colours of the system the right side is filled and the wrong side is 
   expect(right.ink).not.toBe(wrong.ink);
 });
 
+it('in the colours of the system a shaping row keeps its notches, its hatching and the edges that it shapes', async () => {
+  const drawn = async () => {
+    const of = (selector: string) =>
+      page()
+        .locator(selector)
+        .evaluate((it) => {
+          const { clipPath, backgroundImage, borderLeftStyle, borderRightStyle } = getComputedStyle(it);
+          return { clipPath, backgroundImage, edges: `${borderLeftStyle} ${borderRightStyle}` };
+        });
+    const [pad, card] = [await of('.pad-cloth'), await of('.row-card')];
+    return {
+      notches: pad.clipPath.match(/50%/g)?.length ?? 0,
+      isHatched: pad.backgroundImage.includes('repeating'),
+      edges: card.edges,
+    };
+  };
+  await toRow(118);
+  await look(forced);
+  expect(await drawn()).toEqual({ notches: 1, isHatched: true, edges: 'solid dashed' });
+  await toRow(119);
+  await look(forced);
+  expect(await drawn()).toEqual({ notches: 2, isHatched: true, edges: 'dashed dashed' });
+  await toRow(120);
+  await look(forced);
+  expect(await drawn()).toEqual({ notches: 0, isHatched: false, edges: 'solid solid' });
+});
+
+it('in the colours of the system a key that does nothing has no edge', async () => {
+  // the second sleeve, of which no row is worked
+  await come('sleeve second make');
+  await look(forced);
+  const edges = await page()
+    .locator('.pad-beside button:disabled')
+    .evaluateAll((all) => all.map((it) => getComputedStyle(it).borderTopColor));
+  // that of the page
+  expect(edges).toEqual(['rgb(255, 255, 255)', 'rgb(255, 255, 255)']);
+});
+
+it('in the colours of the system the part that is chosen of a piece is filled, and no other is', async () => {
+  await come('edit garment', 'edit piece');
+  await page().locator('.edit-branch').first().tap();
+  await look(forced);
+  const [chosen, other] = [
+    await worn('.edit-branch[aria-pressed="true"]'),
+    await worn('.edit-branch:not([aria-pressed="true"])'),
+  ];
+  expect(chosen.ground).not.toBe(other.ground);
+  expect(chosen.ink).not.toBe(other.ink);
+});
+
 it('the finder’s left end stands left of its right end', async () => {
   await come('count find');
   const [left, right] = await Promise.all(

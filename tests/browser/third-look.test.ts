@@ -1,9 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { violations } from './axe.ts';
+import { openPhone } from './drive.ts';
 import { hiddenAt } from './hidden-at.ts';
+import { knitterAt } from './knitter.ts';
 import { lookedAt, onItsSide, plain, small } from './looked-at.ts';
+import { openSettings, wear } from './looks.ts';
+import { settled } from './settled.ts';
+import { sights } from './sights.ts';
 
-const { page, knitter, come, toRow, look, boxes } = lookedAt();
+const { page, knitter, url, come, toRow, look, boxes } = lookedAt();
 
 describe('what the words mean, on the smallest phone', () => {
   it('takes the focus itself where it scrolls and holds nothing that does', async () => {
@@ -39,5 +44,66 @@ describe('a row that is only read', () => {
     await look(plain);
     await page().getByRole('button', { name: 'Back to row 119' }).tap();
     expect(found).toEqual([]);
+  });
+});
+
+describe('in the largest letters', () => {
+  it('a row’s words, by how much it changes, and the numbers of the lap window keep their size beside the count', async () => {
+    const sizes = () =>
+      page().evaluate(() => {
+        const px = (selector: string) => {
+          const it = document.querySelector(selector);
+          return it ? Number.parseFloat(getComputedStyle(it).fontSize) : 0;
+        };
+        const of = ['.row-work', '.row-change', '.lap-number'].map((one) => px(one) / px('.row-count'));
+        return of.map((one) => Math.round(one * 100));
+      });
+    const found: string[] = [];
+    for (const row of [118, 119, 120]) {
+      await toRow(row);
+      await page().locator('.lap-number').first().waitFor();
+      for (const language of ['English', 'Deutsch', 'Français'] as const) {
+        await look({ ...plain, name: language, language });
+        const usual = await sizes();
+        await look({ ...plain, name: `${language}, large`, text: 200, language });
+        const large = await sizes();
+        if (large.some((one, i) => one < 0.82 * (usual[i] ?? 0)))
+          found.push(`${row}, ${language}: ${large} against ${usual} hundredths of the count`);
+        found.push(...(await hiddenAt(page(), [110, 120, 130, 140, 150, 170, 200])));
+      }
+    }
+    expect(found).toEqual([]);
+  });
+});
+
+describe('what is told above the pad in the largest letters', () => {
+  it('is whole where so little would be cut that its sign lies on its end', async () => {
+    // in a window of its own: what is written there would stand in the others
+    const own = await openPhone({ reducedMotion: 'reduce', worker: false });
+    const hers = knitterAt(own.page, url());
+    await hers.openSample();
+    const choices = await openSettings(own.page, url());
+    await sights.find(({ name }) => name === 'row kept aside')?.come(own.page, hers);
+    const over: number[] = [];
+    for (const language of ['English', 'Deutsch', 'Français'] as const) {
+      await wear(own.page, choices, { ...plain, name: language, text: 200, language });
+      await settled(own.page);
+      over.push(
+        await own.page.locator('.screen-foot .notice').evaluate((it) => it.scrollHeight - it.clientHeight),
+      );
+    }
+    await own.close();
+    await page().bringToFront();
+    expect(over).toEqual([0, 0, 0]);
+  });
+});
+
+describe('what stands beside a section’s name', () => {
+  it('counts that section’s rows, the part’s being told by the row’s own number', async () => {
+    await toRow(19);
+    const told = async () => (await page().locator('.knitting-row span').innerText()).replace(/\s/g, ' ');
+    await expect.poll(told).toBe('body · 97 rows to go');
+    await toRow(116);
+    await expect.poll(told).toBe('body · last row');
   });
 });

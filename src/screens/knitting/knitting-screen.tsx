@@ -9,6 +9,7 @@ import {
   isLooking,
   noSuchMake,
   partInHand,
+  type Reading,
   reading,
   summaryInHand,
   toWork,
@@ -178,8 +179,7 @@ function Progress() {
         <div class="knitting-row">
           <strong>{saysRowOf(read.part, read.row)}</strong>
           <span>
-            {saysSection(read.part, read.row)} ·{' '}
-            {isLooking.value ? say('knitting.onlyRead') : saysToGo(read.part.rows.length - read.row.n)}
+            {saysSection(read.part, read.row)} · {isLooking.value ? say('knitting.onlyRead') : saysToGo(read)}
           </span>
         </div>
       )}
@@ -190,8 +190,11 @@ function Progress() {
   );
 }
 
-const saysToGo = (left: number): string =>
-  left === 0 ? say('knitting.lastRow') : say('knitting.toGo', { count: left });
+/** Of the section whose name stands before it: what is left of the part its number tells. */
+function saysToGo({ part, row }: Reading): string {
+  const left = (part.sections[row.section]?.last ?? 0) - row.n;
+  return left > 0 ? say('knitting.toGo', { count: left }) : say('knitting.lastRow');
+}
 
 /** It grows by a hair with each row, and is looked at seldom. */
 const Strip = ({ part, place: { rows, total } }: InHand) => (

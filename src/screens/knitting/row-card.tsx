@@ -43,8 +43,7 @@ export function RowCard({ part, row, id, onLegend }: RowCardProps) {
         id={`${id}w`}
         // her own language's order, also where the page runs from right to left
         dir="auto"
-        // of the longest stretch
-        style={{ '--letters': Math.max(...chunks.map(({ length }) => length)) }}
+        style={{ '--letters': longest(chunks), '--longest': longest(work.split(' ')) }}
         onClick={onLegend}
       >
         {chunks.flatMap(onOneLine)}
@@ -63,6 +62,9 @@ export function RowCard({ part, row, id, onLegend }: RowCardProps) {
     </section>
   );
 }
+
+/** Letters of the longest stretch, or of the longest word. */
+const longest = (all: readonly string[]) => Math.max(...all.map((one) => one.length));
 
 /** What is said in a word or two is read from further away than what takes four lines. (Letters counted.) */
 const lengthOf = (work: string): 'short' | 'medium' | 'long' =>

@@ -20,7 +20,7 @@ function saysWholeRow(part: PlannedPart, row: PlannedRow): string {
     row: row.n,
     rows: part.rows.length,
     side: saysSide(row.side, true),
-    what: shaping === '' ? work : `${say('knitting.shapingRow')}: ${shaping}. ${work}`,
+    what: shaping ? `${say('knitting.shapingRow')}: ${shaping}. ${work}` : work,
     count: saysStitches(row.after),
   });
 }

@@ -17,8 +17,6 @@ export const firstDrawings = {
   lock: { d: 'M6 11h12v9H6zM8.5 11V8a3.5 3.5 0 0 1 7 0v3M12 14.5v2' },
   check: { d: 'M4.5 12.5l5 5L19.5 7' },
   cross: { d: 'M6 6l12 12M18 6 6 18' },
-  plus: { d: 'M12 5v14M5 12h14' },
-  minus: { d: 'M5 12h14' },
   more: {
     d: '',
     fill: 'M12 4a2 2 0 1 1 0 4 2 2 0 0 1 0-4m0 6a2 2 0 1 1 0 4 2 2 0 0 1 0-4m0 6a2 2 0 1 1 0 4 2 2 0 0 1 0-4',

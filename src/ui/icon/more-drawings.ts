@@ -2,6 +2,8 @@ import type { Drawing } from './drawings.ts';
 
 /** Fetched after the row in hand is on the screen. */
 export const moreDrawings = {
+  plus: { d: 'M12 5v14M5 12h14' },
+  minus: { d: 'M5 12h14' },
   notch: { d: 'M5 3.5h14v17H5', fill: 'M4 6.5 11 12l-7 5.5z' },
   castOn: { d: 'M4 18h10M8 13c0-4 5-4 5 0M18 9v9M13.5 13.5h9' },
   turn: { d: 'M4 8h11a4.5 4.5 0 0 1 0 9H9M12.5 13.5 9 17l3.5 3.5' },

@@ -112,7 +112,7 @@ function Ahead({ view: { now, ahead }, isLast }: { readonly view: LapView; reado
       {ahead.map((row, i) => (
         <g key={row.n}>
           <path class="lap-mark-coming" d={row.marks.map(({ d }) => d).join('')} />
-          <text class="lap-number" x={row.number} y={row.y + 5} text-anchor="middle">
+          <text class={numberClass(row)} x={row.number} y={row.y} text-anchor="middle">
             {i === 0 ? say('lap.rowNo', { row: row.n }) : saysNumber(row.n)}
           </text>
         </g>
@@ -120,6 +120,10 @@ function Ahead({ view: { now, ahead }, isLast }: { readonly view: LapView; reado
     </>
   );
 }
+
+/** 'row 117' in large letters, px; a mark at either end. */
+const numberClass = ({ left, right }: LapRow): string =>
+  right - left > 110 + 2 * 20 ? 'lap-number lap-number-between' : 'lap-number';
 
 const Marks = ({ of }: { readonly of: LapRow }) => (
   <path class="lap-mark" d={of.marks.map(({ d }: LapMark) => d).join('')} />

@@ -17,9 +17,7 @@ export interface FinishPadProps {
   /** the hand whose thumb taps: the pad lies under it, what is `beside` lies away from it */
   readonly hand: 'right' | 'left';
   /** the undo button, and no more than one other */
-  readonly beside?: ComponentChildren;
-  /** nothing left to finish, or locked */
-  readonly disabled?: boolean | undefined;
+  readonly beside: ComponentChildren;
   /** a row is still being written down: the tap was taken */
   readonly pressed?: boolean | undefined;
   /** ids of the row's words and its count */
@@ -29,19 +27,18 @@ export interface FinishPadProps {
 
 /** Its name stays the same on every row; what a row asks for is in the text that describes it. */
 export function FinishPad(props: FinishPadProps) {
-  const { label, shaping, hand, beside, disabled, pressed, describedBy, onFinish } = props;
+  const { label, shaping, hand, beside, pressed, describedBy, onFinish } = props;
   const finger = useFinger(onFinish);
   return (
     <div class={`pad-row pad-${hand}`}>
-      {beside && <div class="pad-beside">{beside}</div>}
+      <div class="pad-beside">{beside}</div>
       <button
         class={`pad${shaping ? ` pad-shaping pad-notch-${shaping.notch}` : ''}${pressed ? ' pad-pressed' : ''}`}
         type="button"
         aria-label={label}
         aria-describedby={describedBy}
-        disabled={disabled}
         onClick={onFinish}
-        {...(disabled ? {} : finger)}
+        {...finger}
       >
         <span class="pad-cloth" />
         <span class="pad-words">
