@@ -19,11 +19,7 @@ export function Opening({ unread, opening, beginAnew, onAnew }: OpeningProps) {
   const isUnreadable = fault.code === 'kept-unreadable';
   return (
     <Notice kind="fault" title={saysFault(fault)} live>
-      {isUnreadable && (
-        <Button icon="edit" onPress={onAnew}>
-          {beginAnew}
-        </Button>
-      )}
+      {isUnreadable && <Button onPress={onAnew}>{beginAnew}</Button>}
     </Notice>
   );
 }

@@ -58,6 +58,26 @@ describe('what folds', () => {
   });
 });
 
+/** The icons that a file names: beside what it draws, in a choice between several, and in a table of them. */
+function iconsIn(text: string): readonly string[] {
+  const places = [
+    /\bicon=("\w+")/g,
+    /<Icon\s+name=("\w+")/g,
+    /\bicon=\{([^{}]*)\}/g,
+    /<Icon\s+name=\{([^{}]*)\}/g,
+    /\bicon: ('\w+')/g,
+    /= \{([^{}]*)\} as const satisfies [^;]*\bIconName\b/g,
+    /: IconName(?: \| undefined)? =([^;]*);/g,
+    /const icons = \{([^{}]*)\}/g,
+    /const done =([^;]*);/g,
+  ];
+  return places.flatMap((place) =>
+    [...text.matchAll(place)].flatMap(([, choice = '']) =>
+      [...choice.replace(/[!=]== '\w+'/g, '').matchAll(/["'](\w+)["']/g)].map(([, icon = '']) => icon),
+    ),
+  );
+}
+
 describe('an icon', () => {
   const drawings = { ...firstDrawings, ...moreDrawings };
   const lines = readFileSync('src/ui/icon/README.md', 'utf8').matchAll(
@@ -79,8 +99,13 @@ describe('an icon', () => {
     );
   });
 
-  it('is used only where the table says', () => {
+  it('means one thing: what it means joins no two', () => {
+    expect(table.filter(({ means }) => /, or | and also |;/.test(means))).toEqual([]);
+  });
+
+  it('is used only where the table says, wherever a screen chooses among several too', () => {
     const found: string[] = [];
+    const used = new Set<string>();
     const folders = ['app', 'screens', 'ui'].flatMap((folder) =>
       readdirSync(`src/${folder}`, { recursive: true, encoding: 'utf8' }).map(
         (path) => `src/${folder}/${path}`,
@@ -88,14 +113,17 @@ describe('an icon', () => {
     );
     for (const path of folders.filter((one) => /\.tsx?$/.test(one) && !one.startsWith('src/ui/icon/'))) {
       const name = basename(path).replace(/\.tsx?$/, '');
-      for (const [, icon] of readFileSync(path, 'utf8').matchAll(
-        /(?:\bicon=|\bicon: |<Icon name=)\{?["'](\w+)["']/g,
-      )) {
+      for (const icon of iconsIn(readFileSync(path, 'utf8')).filter((one) => Object.hasOwn(drawings, one))) {
         const line = table.find((one) => one.icon === icon);
         if (!line?.files.includes(name)) found.push(`${icon} in ${path}`);
+        used.add(`${icon} ${name}`);
       }
     }
     expect(found).toEqual([]);
+    // nor does the table name a file that has it no more
+    const elsewhereNamed = /^\w+ (shaping-icons|add-piece)$/;
+    const named = table.flatMap(({ icon, files }) => files.map((file) => `${icon} ${file}`));
+    expect(named.filter((one) => !used.has(one) && !elsewhereNamed.test(one))).toEqual([]);
   });
 
   it('is another for each way of shaping', () => {

@@ -77,7 +77,7 @@ function Advice({ advice, now, counted, planned, edge, onMended }: AdviceProps) 
     case 'accept':
       return (
         <Button
-          icon="edit"
+          icon="replan"
           wide
           href={hrefToTool(
             now.make,

@@ -7,10 +7,10 @@ export const tools = {
   check: 'count',
   find: 'find',
   rip: 'rip',
-  rework: 'edit',
+  rework: 'replan',
   notes: 'note',
-  pace: 'history',
-  together: 'needle',
+  pace: 'pace',
+  together: 'pair',
 } as const satisfies Record<string, IconName>;
 
 export type Tool = keyof typeof tools;

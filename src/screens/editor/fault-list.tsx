@@ -25,7 +25,7 @@ export function FaultButton({ piece, form, faults }: FaultButtonProps) {
   };
   return (
     <>
-      <Button icon={isWrong ? 'warning' : 'edit'} onPress={() => setOpen(true)}>
+      <Button icon={isWrong ? 'warning' : 'missing'} onPress={() => setOpen(true)}>
         {text}
       </Button>
       <Sheet open={open} title={text} onClose={() => setOpen(false)}>

@@ -3,7 +3,7 @@ import { change } from '../../app/drafts/editor/editor.ts';
 import type { GarmentForm, PieceEntry } from '../../app/drafts/editor/garment-form.ts';
 import { newPieceId } from '../../app/garments/ids.ts';
 import { freeName, inserted, moved, removed } from '../../knit/piece/form/list.ts';
-import { Icon } from '../../ui/icon/icon.tsx';
+import { Icon, type IconName } from '../../ui/icon/icon.tsx';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 import { say } from '../../words/say.ts';
 import { done } from './changes.ts';
@@ -56,6 +56,9 @@ function PieceSummary({ entry, isBegun, isFinished }: PieceSummaryProps) {
   ].filter(Boolean);
   const { text, isWrong } = saysHowMany(faults);
   const isReady = faults.length === 0;
+  // what is ready to be knitted is as all pieces begin: it needs no sign
+  const done = isFinished ? 'check' : isBegun ? 'needle' : undefined;
+  const sign: IconName | undefined = isReady ? done : isWrong ? 'warning' : 'missing';
   return (
     <>
       <span class="edit-piece-thumb">{plan && <PieceThumb parts={plan.parts} worked={[]} />}</span>
@@ -63,12 +66,7 @@ function PieceSummary({ entry, isBegun, isFinished }: PieceSummaryProps) {
         <strong>{entry.form.name.trim() || say('editor.unnamedPiece')}</strong>
         <span>{facts.join(' · ')}</span>
         <span class={isWrong ? 'edit-wrong' : 'edit-right'}>
-          <Icon
-            name={
-              isWrong ? 'warning' : !isReady ? 'edit' : isFinished ? 'flag' : isBegun ? 'needle' : 'check'
-            }
-            size="s"
-          />
+          {sign && <Icon name={sign} size="s" />}
           {isReady ? say(wordOf(isBegun, isFinished)) : text}
         </span>
       </span>

@@ -189,7 +189,7 @@ function BegunPiece({ entry, says, garment }: { entry: PieceEntry; says: SaysAt;
         <h2 id="edit-rest">{say('editor.planRest')}</h2>
         <p class="edit-soft">{say('editor.planRestHint')}</p>
         {makesOf(entry, garment).map(({ key, name }) => (
-          <Button key={key} icon="edit" wide href={hrefToTool(key, 'rework')}>
+          <Button key={key} icon="replan" wide href={hrefToTool(key, 'rework')}>
             {name}
           </Button>
         ))}

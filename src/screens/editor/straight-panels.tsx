@@ -106,7 +106,7 @@ function Panels({ form, onTaken }: { readonly form: GarmentForm; readonly onTake
           {!fault && <Verdict counts={counts} isGauged={gauge !== undefined} />}
           <Button
             kind="main"
-            icon="garment"
+            icon="plus"
             wide
             disabled={pieces.length === 0}
             describedBy="edit-straight-verdict"

@@ -45,10 +45,10 @@ export function saysBefore(read: Reading): string {
 }
 
 export const iconOf = {
-  needle: 'needle',
+  needle: 'needleSize',
   measure: 'measure',
   colour: 'yarn',
-  loosely: 'needle',
+  loosely: 'needleSize',
   note: 'note',
   lifeline: 'lifeline',
 } as const satisfies Readonly<Record<Before['kind'], IconName>>;

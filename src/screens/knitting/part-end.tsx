@@ -26,7 +26,7 @@ export function PartEnd({ now, title }: { readonly now: InHand; readonly title: 
     <section class="part-end" ref={box} tabIndex={-1} aria-label={head}>
       <Shows what="part-end" />
       <p class="part-end-head">
-        <Icon name="flag" size="l" />
+        <Icon name="check" size="l" />
         <strong>{head}</strong>
       </p>
       <PlaceMap now={now} />

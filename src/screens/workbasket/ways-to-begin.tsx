@@ -13,10 +13,10 @@ interface Way {
 const ways = [
   { screen: 'sample', icon: 'garment', title: 'workbasket.sample', help: 'workbasket.sampleHelp' },
   { screen: 'samples', icon: 'garment', title: 'workbasket.samples', help: 'workbasket.samplesHelp' },
-  { screen: 'newGarment', icon: 'edit', title: 'workbasket.byNumbers', help: 'workbasket.byNumbersHelp' },
+  { screen: 'newGarment', icon: 'numbers', title: 'workbasket.byNumbers', help: 'workbasket.byNumbersHelp' },
   { screen: 'draft', icon: 'swatch', title: 'workbasket.draft', help: 'workbasket.draftHelp' },
   { screen: 'read', icon: 'text', title: 'workbasket.copy', help: 'workbasket.copyHelp' },
-  { screen: 'backup', icon: 'download', title: 'workbasket.backup', help: 'workbasket.backupHelp' },
+  { screen: 'backup', icon: 'file', title: 'workbasket.backup', help: 'workbasket.backupHelp' },
 ] as const satisfies readonly Way[];
 
 const hasScreen = (name: string): name is ScreenName => Object.hasOwn(patterns, name);

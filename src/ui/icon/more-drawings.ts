@@ -41,5 +41,12 @@ export const moreDrawings = {
   sleevePiece: { d: 'M9 20.5V17L4 5.5h16L15 17v3.5zM9 17h6' },
   bandPiece: { d: 'M3 9h18v6H3zM7.5 9v6M12 9v6M16.5 9v6' },
   swatch: { d: 'M4 4h16v16H4zM8 8l2 2 2-2 2 2 2-2M8 13l2 2 2-2 2 2 2-2' },
+  needleSize: { d: 'M4 20 13 4M10 20l9-14M8 20h4M17.2 4.8l3.6 2.4' },
+  pair: { d: 'M2.5 7.5h19M5 7.5V18h5V7.5M14 7.5V18h5V7.5' },
+  pace: { d: 'M5 20v-5M10 20v-9M15 20v-6M20 20V5' },
+  missing: { d: 'M4 5h16v14H4zM8 12h.5M12 12h.5M16 12h.5' },
+  numbers: { d: 'M9.5 4 7 20M17 4l-2.5 16M4.5 9.5h16M3.5 15h16' },
+  replan: { d: 'M4 20.5h7V13a4 4 0 0 1 4-4h5M16.5 5.5 20 9l-3.5 3.5' },
+  file: { d: 'M3.5 6h6l2 2.5h9V19h-17zM8 13.5h8' },
   lifeline: { d: 'M3 12c2-3 4-3 6 0s4 3 6 0 4-3 6 0M3 5h18M3 19h18' },
 } as const satisfies Record<string, Drawing>;
