@@ -388,7 +388,7 @@ describe('the panel map', () => {
     await expect.poll(() => map.getAttribute('aria-valuenow')).toBe('40');
   });
 
-  it('has as few elements for 2,000 rows as for 40, and finishing a row changes the needle and the clip alone', async () => {
+  it('has as few elements for 2,000 rows as for 40, and finishing a row changes the needle and the clip alone, and turns it over', async () => {
     const page = await open('page=map');
     const elements = () => page.evaluate(() => document.querySelectorAll('.map-svg *').length);
     const few = await elements();
@@ -408,7 +408,8 @@ describe('the panel map', () => {
       }
       return [...changed].map((node) => (node as Element).tagName).sort();
     });
-    // the needle with its line, its knob, the yarn and the arrow of the next row, and the clip that ends at the place
-    expect(touched).toEqual(['circle', 'g', 'path', 'path', 'path', 'rect']);
+    // the needle with its line, its knob, the yarn and the arrow of the next row, the clip that ends at the place, and the
+    // piece, which is turned over with each row
+    expect(touched).toEqual(['circle', 'g', 'g', 'path', 'path', 'path', 'rect']);
   });
 });

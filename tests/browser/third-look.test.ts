@@ -3,7 +3,7 @@ import { violations } from './axe.ts';
 import { openPhone } from './drive.ts';
 import { hiddenAt } from './hidden-at.ts';
 import { knitterAt } from './knitter.ts';
-import { lookedAt, onItsSide, plain, small } from './looked-at.ts';
+import { lookedAt, onItsSide, plain, small, tablet } from './looked-at.ts';
 import { openSettings, wear } from './looks.ts';
 import { settled } from './settled.ts';
 import { sights } from './sights.ts';
@@ -73,6 +73,61 @@ describe('in the largest letters', () => {
       }
     }
     expect(found).toEqual([]);
+  });
+});
+
+describe('two sleeves beside each other', () => {
+  it('have their names above them and keep their places, whichever is in hand', async () => {
+    const named = async () => {
+      const all = page().locator('.place-map .map-name');
+      const texts = await all.allTextContents();
+      const lefts = await all.evaluateAll((of) => of.map((it) => it.getBoundingClientRect().left));
+      return texts
+        .map((text, i) => ({ text, left: lefts[i] ?? 0 }))
+        .sort((a, b) => a.left - b.left)
+        .map(({ text }) => text.replace(/\s/g, ' '));
+    };
+    for (const make of ['1', '2']) {
+      await knitter().open(`#/k/sample/sleeve/0/${make}`);
+      await page().locator('.place-map .map-name').nth(1).waitFor({ state: 'attached' });
+      await look(tablet);
+      expect(await named(), make).toEqual(['Sleeve no. 1', 'Sleeve no. 2']);
+      const [needle] = await boxes('.place-map .needle');
+      const [outline] = await boxes('.place-map .map-other');
+      expect((needle?.left ?? 0) < (outline?.left ?? 0), make).toBe(make === '1');
+    }
+  });
+});
+
+describe('the yarn of a garment', () => {
+  it('says what is needed and what is at hand in balls, and each look of the drawn balls beside its word', async () => {
+    await come('yarn');
+    const card = page().locator('.card', { hasText: 'What the garment needs' });
+    const said = (await card.innerText()).replace(/\s+/g, ' ');
+    expect(said).toMatch(/10\.1 balls: 509 g, 1,335 yd in all/);
+    expect(said).toMatch(/You have 13 balls\./);
+    const looks = await page()
+      .locator('.yarn-key li:has(svg)')
+      .evaluateAll((all) => all.map((it) => it.querySelector('rect')?.getAttribute('class')));
+    expect(looks).toEqual(['ball-used', 'ball-left', 'ball-reserve']);
+  });
+});
+
+describe('the making up of a garment that is half knitted', () => {
+  it('draws what is not knitted otherwise than what is not sewn, says what has to be knitted first, and names each seam', async () => {
+    await come('end of a part', 'making up');
+    const worn = (selector: string) =>
+      page()
+        .locator(selector)
+        .first()
+        .evaluate((it) => getComputedStyle(it).fill);
+    expect(await worn('.together-cloth:not(.together-unknit)')).not.toBe('none');
+    expect(await worn('.together-unknit')).toBe('none');
+    expect(await page().locator('.together-key').innerText()).toContain('Not knitted yet');
+    const steps = await page().locator('.making-step').allInnerTexts();
+    const said = steps.map((one) => one.replace(/\s+/g, ' '));
+    expect(said).toContain('Right shoulder seam knit Front first');
+    expect(said.some((one) => one.startsWith('Left shoulder seam and ends of the Neckband'))).toBe(true);
   });
 });
 

@@ -6,7 +6,7 @@ import { neckShapes } from '../../src/knit/garment/kinds/necks.ts';
 import { sleeveShapes } from '../../src/knit/garment/kinds/sleeve-shapes.ts';
 import { type Drawing, drawingOf } from '../../src/screens/draft/place-figures.ts';
 import { edgeAt } from '../../src/screens/draft/schematic.tsx';
-import { saysLength } from '../../src/words/measures.ts';
+import { lengthToType, saysLength, saysTyped } from '../../src/words/measures.ts';
 import { plainSpeech, speech } from '../../src/words/settings.ts';
 import { byTurns } from '../by-turns.ts';
 import { designs } from '../knit/garment/designs.ts';
@@ -71,7 +71,8 @@ describe('a draft’s drawing', () => {
         const rounding = made.roundings.find((one) => one.measure === measure);
         const [wish, got] = [saysLength(rounding?.askedMm ?? 0), saysLength(rounding?.madeMm ?? 0)];
         expect(text.replace(/^[↔↕] /, '')).toBe(got);
-        expect(asked).toBe(wish === got ? undefined : `(${wish})`);
+        // as in the table below and in its field
+        expect(asked).toBe(wish === got ? undefined : `(${saysTyped(lengthToType(rounding?.askedMm ?? 0))})`);
         seen[asked === undefined ? 'same' : 'other'] += 1;
       }
     expect(Math.min(seen.same, seen.other)).toBeGreaterThan(10);

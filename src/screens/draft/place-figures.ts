@@ -1,7 +1,7 @@
 import type { Draft } from '../../knit/garment/draft.ts';
 import type { Measure, Rounding } from '../../knit/garment/roundings.ts';
 import type { Point } from '../../knit/shape/curve.ts';
-import { saysLength } from '../../words/measures.ts';
+import { lengthToType, saysLength, saysTyped } from '../../words/measures.ts';
 import { type DrawnGarment, type EdgeName, garmentDrawn, madeMm } from './garment-drawn.ts';
 
 /** A figure on the drawing, to be touched; px, its middle and the least room that a finger needs. */
@@ -167,14 +167,14 @@ function figuresOf(draft: Draft): readonly Pick<Figure, 'to' | 'measure' | 'made
     const found = of.map(has).find((one) => one !== undefined);
     if (!found) return [];
     const made = saysLength(found.madeMm);
-    const asked = saysLength(found.askedMm);
-    // as it is read: what differs by less than the figure shows is the same
+    // what differs by less than the figure shows is the same; what differs is said as in the table and in its field, its unit once
+    const isAsMade = saysLength(found.askedMm) === made;
     return [
       {
         to,
         measure: found.measure,
         made: `${sign}${made}`,
-        asked: asked === made ? undefined : `(${asked})`,
+        asked: isAsMade ? undefined : `(${saysTyped(lengthToType(found.askedMm))})`,
       },
     ];
   });

@@ -10,6 +10,7 @@ import { PanelMap, type RowPlace } from '../../ui/panel-map/panel-map.tsx';
 import { say } from '../../words/say.ts';
 import { StripesDrawn } from '../count/stripes-drawn.tsx';
 import { hrefToMake } from '../links.ts';
+import { saysMake } from '../says-make.ts';
 import { useFresh } from '../use-fresh.ts';
 
 /**
@@ -38,6 +39,7 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
         parts={parts}
         worked={worked}
         current={current}
+        name={saysMake(now.part.piece, '', now.place.make, piece?.recipe ?? now.place.make)}
         others={others}
         looked={looking.value === undefined ? undefined : { part: current, row: looking.value }}
         onRead={read}
@@ -77,5 +79,10 @@ const workedOf = (make: MakeView, now: InHand): readonly number[] =>
 
 function otherMakes(piece: PieceView | undefined, inHand: number) {
   const others = piece?.makes.filter(({ make }) => make !== inHand) ?? [];
-  return others.map((other) => ({ parts: other.parts, worked: other.places.map((place) => place.rows) }));
+  return others.map(({ make, parts, places }) => ({
+    name: saysMake(piece?.name ?? '', '', make, piece?.recipe ?? make),
+    isBefore: make < inHand,
+    parts,
+    worked: places.map((place) => place.rows),
+  }));
 }

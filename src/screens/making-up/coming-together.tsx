@@ -18,13 +18,15 @@ interface Props {
   /** ids of the steps that are done */
   readonly ticked: ReadonlySet<string>;
   readonly inHand: MakingUpStep | undefined;
+  /** whether a make of a piece is knitted to its end */
+  readonly isKnitted: (piece: string, make: number) => boolean;
   readonly onStep: (id: string) => void;
 }
 
 const names = { sewn: 'makingUp.sewn', hand: 'makingUp.hand', open: 'makingUp.open' } as const;
 
 /** The garment as it comes together: what is sewn lies edge to edge, what is in hand has its counts. The steps in words stand below. */
-export function ComingTogether({ made, garment, ticked, inHand, onStep }: Props) {
+export function ComingTogether({ made, garment, ticked, inHand, isKnitted, onStep }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const room = useRoom(frame) ?? USUAL;
   const { laid, edges, letter, view } = useMemo(
@@ -32,6 +34,9 @@ export function ComingTogether({ made, garment, ticked, inHand, onStep }: Props)
     [made, garment, ticked, inHand, room],
   );
   if (laid.length === 0) return null;
+  const isThere = ({ name, make }: LaidPiece) => isKnitted(name, make);
+  const lookOf = (piece: LaidPiece) =>
+    `${isThere(piece) ? '' : ' together-unknit'}${isBlocked(piece, inHand) ? ' together-hand' : ''}`;
   const done = made.steps.filter(({ id }) => ticked.has(id)).length;
   const title = say('makingUp.drawn', { done, all: made.steps.length });
   const named = inHand ? `${title} ${say('makingUp.drawnInHand', { step: saysStep(inHand).title })}` : title;
@@ -44,13 +49,16 @@ export function ComingTogether({ made, garment, ticked, inHand, onStep }: Props)
           aria-hidden="true"
         >
           {laid.map((piece) => (
-            <Cloth key={`${piece.name} ${piece.make}`} piece={piece} isInHand={isBlocked(piece, inHand)} />
+            <Cloth key={`${piece.name} ${piece.make}`} piece={piece} look={lookOf(piece)} />
           ))}
-          {edges.map(({ step, state, runs }, i) => (
+          {edges.map(({ step, piece, state, runs }, i) => (
             // biome-ignore lint/a11y/noStaticElementInteractions: for the finger; keys and readers have the thread below
             <g key={i} onClick={() => onStep(step)}>
               <path class="join-touch" d={edgePath(runs)} />
-              <path class={`together-${state}`} d={edgePath(runs)} />
+              <path
+                class={`together-${state}${state === 'open' && !isThere(piece) ? ' together-faint' : ''}`}
+                d={edgePath(runs)}
+              />
               {state === 'sewn' && <path class="together-stitches" d={stitches(runs, letter)} />}
             </g>
           ))}
@@ -91,23 +99,27 @@ export function ComingTogether({ made, garment, ticked, inHand, onStep }: Props)
             {say(names[state])}
           </span>
         ))}
+        {laid.some((piece) => !isThere(piece)) && (
+          <span>
+            <svg viewBox="0 0 28 10" aria-hidden="true">
+              <path class="together-cloth together-unknit" d="M1 1H27V9H1z" />
+            </svg>
+            {say('makingUp.pieceOpen')}
+          </span>
+        )}
       </figcaption>
     </figure>
   );
 }
 
-function Cloth({ piece, isInHand }: { readonly piece: LaidPiece; readonly isInHand: boolean }) {
+function Cloth({ piece, look }: { readonly piece: LaidPiece; readonly look: string }) {
   const { shape, turn, at } = piece;
   const { x, y, width, height } = shape.box;
   const move = `translate(${at.map((n) => n.toFixed(1)).join(' ')}) rotate(${turn}) translate(${(-x - width / 2).toFixed(1)} ${(-y - height / 2).toFixed(1)})`;
   return (
     <g transform={move}>
       {shape.parts.map((part, i) => (
-        <path
-          class={isInHand ? 'together-cloth together-hand' : 'together-cloth'}
-          key={i}
-          d={clothPath(part)}
-        />
+        <path class={`together-cloth${look}`} key={i} d={clothPath(part)} />
       ))}
     </g>
   );

@@ -13,6 +13,8 @@ export type State = 'sewn' | 'hand' | 'open';
 
 export interface Edge {
   readonly step: string;
+  /** whose edge it is */
+  readonly piece: LaidPiece;
   readonly state: State;
   readonly runs: readonly (readonly Point[])[];
   /** stitches or rows, where it is in hand */
@@ -79,7 +81,7 @@ function edgesOf({ joint, lines }: WorkedJoint, laid: readonly LaidPiece[]): Bar
           ? (joint.along[i]?.stitches ?? 0)
           : own.reduce((sum, one) => sum + countOf(joint, one), 0);
       const table = runs.map((run) => run.map((point) => onTable(piece, point)));
-      return [{ runs: table, count, middle: piece.at }];
+      return [{ piece, runs: table, count, middle: piece.at }];
     }),
   );
 }

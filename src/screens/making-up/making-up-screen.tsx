@@ -9,6 +9,7 @@ import { type MakingUp as Made, makingUpOf } from '../../knit/making-up/making-u
 import type { MakingUpStep } from '../../knit/making-up/step.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { Guesses } from '../guesses.tsx';
@@ -43,7 +44,14 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
   useStepTurn(inHand?.id);
   return (
     <>
-      <ComingTogether made={made} garment={garment} ticked={ticked} inHand={inHand} onStep={choose} />
+      <ComingTogether
+        made={made}
+        garment={garment}
+        ticked={ticked}
+        inHand={inHand}
+        isKnitted={knittedIn(view)}
+        onStep={choose}
+      />
       {steps.every((s) => s.kind === 'block' || s.kind === 'ends') && (
         <Notice kind="note" title={say('makingUp.none')} />
       )}
@@ -62,7 +70,7 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
           {says}
         </p>
       )}
-      <Thread steps={steps} ticked={ticked} inHand={inHand} onStep={choose} />
+      <Thread steps={steps} ticked={ticked} inHand={inHand} missing={missing} onStep={choose} />
       <WhatIsOff made={made} />
       <JoinByHand made={made} garment={garment} id={view.garment.id} />
       <FinishedMeasures made={made} garment={garment} />
@@ -94,20 +102,38 @@ function missingFor(made: Made, view: GarmentView): (step: MakingUpStep) => read
   };
 }
 
+/** Whether a make is knitted to its end, by its piece's name. */
+const knittedIn =
+  ({ pieces }: GarmentView) =>
+  (name: string, no: number): boolean =>
+    pieces.some(
+      ({ recipe, makes }) =>
+        recipe.name === name &&
+        makes.some(({ make, places }) => make === no && places.every(({ rows, total }) => rows >= total)),
+    );
+
 function leftOf(piece: PieceView, { places }: MakeView): readonly Missing[] {
   const place = places.find(({ rows, total }) => rows < total);
   return place ? [{ piece, place }] : [];
+}
+
+/** Why a step further on cannot be done yet. */
+function KnitFirst({ missing }: { readonly missing: readonly Missing[] }) {
+  if (missing.length === 0) return null;
+  const names = [...new Set(missing.map(({ piece }) => piece.name))];
+  return <span class="making-first"> {say('makingUp.knitFirst', { list: saysList(names) })}</span>;
 }
 
 interface ThreadProps {
   readonly steps: readonly MakingUpStep[];
   readonly ticked: ReadonlySet<string>;
   readonly inHand: MakingUpStep | undefined;
+  readonly missing: (step: MakingUpStep) => readonly Missing[];
   readonly onStep: (id: string) => void;
 }
 
 /** All steps on one thread, a knot each: drawn tight where it is done. Another than the next is taken where she asks for it. */
-function Thread({ steps, ticked, inHand, onStep }: ThreadProps) {
+function Thread({ steps, ticked, inHand, missing, onStep }: ThreadProps) {
   const [isChoosing, setChoosing] = useState(false);
   const take = (id: string) => {
     setChoosing(false);
@@ -128,6 +154,7 @@ function Thread({ steps, ticked, inHand, onStep }: ThreadProps) {
               ) : (
                 title
               )}
+              {state === 'open' && <KnitFirst missing={missing(step)} />}
               {state === 'sewn' && <span class="spoken"> {say('makingUp.isDone')}</span>}
             </li>
           );

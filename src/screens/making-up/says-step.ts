@@ -46,11 +46,11 @@ function saysTitle(step: MakingUpStep): string {
         : say('makingUp.block', { piece: step.piece });
     case 'shoulders':
       if (step.seams > 1) return say('makingUp.shoulders');
-      return say(step.side === 'left' ? 'makingUp.shoulderFirstLeft' : 'makingUp.shoulderFirst');
+      return say(shoulderTitles[step.side === 'left' ? 'left' : 'right']);
     case 'pick up':
       return say('makingUp.pickUp', { band: step.band });
     case 'close':
-      return say('makingUp.close', { band: step.band });
+      return saysClosing(step);
     case 'neck edge':
       return say('makingUp.pickUp', { band: say('makingUp.neckband') });
     case 'raglan':
@@ -70,6 +70,22 @@ function saysTitle(step: MakingUpStep): string {
       return say(titles[step.kind]);
   }
 }
+
+/** With the seam that waited for the band, which is looked for by its name. */
+function saysClosing(step: Extract<MakingUpStep, { kind: 'close' }>): string {
+  const { band, seam } = step;
+  if (!seam) return say('makingUp.close', { band });
+  const [shoulder] = phrasesOf(step).flatMap((one) =>
+    one.say === 'first the open shoulder' ? [one.worn] : [],
+  );
+  if (!shoulder) return say('makingUp.closeLine', { band });
+  return say('makingUp.closeSeam', { seam: say(shoulderTitles[shoulder]), band });
+}
+
+const shoulderTitles = {
+  left: 'makingUp.shoulderFirstLeft',
+  right: 'makingUp.shoulderFirst',
+} as const;
 
 const titles = {
   'side seams': 'makingUp.side',

@@ -8,18 +8,23 @@ const MOST = 60;
 
 const R = 10;
 
-/** Ball by ball: what is knitted up is filled, what the rest takes is open, the reserve is hatched. */
-export function BallsDrawn({ balls }: { readonly balls: Balls }) {
+export interface BallsDrawnProps {
+  readonly balls: Balls;
+  /** balls that she has, where she says so */
+  readonly atHand: number | undefined;
+}
+
+/** Ball by ball: what is knitted up is filled, what the rest takes is tinted, the reserve is open; and which is which. */
+export function BallsDrawn({ balls, atHand }: BallsDrawnProps) {
   const count = Math.round(balls.used + balls.left + balls.reserve);
   const says = (n: number) => saysNumber(n, { digits: 1 });
   const [used, left] = [tenth(balls.used), tenth(balls.left)];
   // as a sum that comes out, in the tenths that are shown
-  const words = say('yarn.ballsDrawn', {
-    used: says(used),
-    left: says(left),
-    reserve: says(count - used - left),
-    count,
-  });
+  const key = [
+    ['yarn.ballsUsed', used, 1, 1],
+    ['yarn.ballsLeft', left, 0, 1],
+    ['yarn.ballsReserve', count - used - left, 0, 0],
+  ] as const;
   return (
     <>
       {count <= MOST && (
@@ -29,12 +34,21 @@ export function BallsDrawn({ balls }: { readonly balls: Balls }) {
           ))}
         </div>
       )}
-      <p>{words}</p>
+      <ul role="list" class="yarn-key">
+        {key.map(([words, n, ofUsed, ofNeeded]) => (
+          <li key={words}>
+            <Ball used={ofUsed} needed={ofNeeded} />
+            {say(words, { n: says(n) })}
+          </li>
+        ))}
+        <li>{say('yarn.ballsSum', { count })}</li>
+      </ul>
+      {atHand !== undefined && <p>{say('yarn.ballsAtHand', { count: atHand })}</p>}
     </>
   );
 }
 
-const tenth = (n: number): number => Math.round(n * 10) / 10;
+export const tenth = (n: number): number => Math.round(n * 10) / 10;
 
 const within = (n: number): number => Math.min(1, Math.max(0, n));
 
@@ -44,7 +58,7 @@ function Ball({ used, needed }: { readonly used: number; readonly needed: number
   const part = (from: number, to: number, look: string) =>
     to > from && <rect class={look} x={2 * R * from - R} y={-R} width={2 * R * (to - from)} height={2 * R} />;
   return (
-    <svg viewBox={`${-R - 1} ${-R - 1} ${2 * R + 2} ${2 * R + 2}`} class="yarn-ball">
+    <svg viewBox={`${-R - 1} ${-R - 1} ${2 * R + 2} ${2 * R + 2}`} class="yarn-ball" aria-hidden="true">
       <clipPath id={id}>
         <circle r={R} />
       </clipPath>

@@ -1,5 +1,5 @@
 import type { GarmentView } from '../../app/state.ts';
-import { ballsOf, shareKnitted } from '../../knit/yarn/balls.ts';
+import { type Balls, ballsOf, shareKnitted } from '../../knit/yarn/balls.ts';
 import type { PieceYarn, YarnNeed } from '../../knit/yarn/need.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { Card } from '../../ui/card/card.tsx';
@@ -10,7 +10,7 @@ import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { Guesses } from '../guesses.tsx';
 import { saysMake } from '../says-make.ts';
-import { BallsDrawn } from './balls-drawn.tsx';
+import { BallsDrawn, tenth } from './balls-drawn.tsx';
 import type { ChangeYarn } from './change-yarn.ts';
 
 export interface NeedCardProps {
@@ -34,12 +34,8 @@ export function NeedCard({ need, view, change }: NeedCardProps) {
   return (
     <Card label={say('yarn.need')}>
       <h2>{say('yarn.need')}</h2>
-      <p class="yarn-total">
-        {need.grams === undefined
-          ? say('yarn.needLength', { length })
-          : say('yarn.needGrams', { grams: saysGrams(need.grams), length })}
-      </p>
-      {balls && <BallsDrawn balls={balls} />}
+      <p class="yarn-total">{saysTotal(need, length, balls)}</p>
+      {balls && <BallsDrawn balls={balls} atHand={garment.yarns?.[0]?.balls} />}
       {need.balls === undefined && (
         <p>
           {say('yarn.needBuy', {
@@ -89,6 +85,16 @@ function justFinished({ makes }: YarnNeed, { garment, pieces }: GarmentView): Pi
   const touched = ({ places }: (typeof done)[number]) => Math.max(...places.map((place) => place.touched));
   const last = done.sort((a, b) => touched(b) - touched(a))[0];
   return last && makes.find(({ piece, make }) => piece === last.piece && make === last.make);
+}
+
+/** In balls too, since by those she has it. */
+function saysTotal({ grams: weight }: YarnNeed, length: string, balls: Balls | undefined): string {
+  if (weight === undefined) return say('yarn.needLength', { length });
+  const grams = saysGrams(weight);
+  if (!balls) return say('yarn.needGrams', { grams, length });
+  // the sum of what is shown of it
+  const count = tenth(tenth(balls.used) + tenth(balls.left));
+  return say('yarn.needBalls', { count, n: saysNumber(count, { digits: 1 }), grams, length });
 }
 
 const saysAmount = ({ metres, grams }: PieceYarn): string =>

@@ -7,7 +7,7 @@ import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { Holder, Needle } from '../needle/needle.tsx';
-import { OtherMakes } from './other-makes.tsx';
+import { MakeName, OtherMakes } from './other-makes.tsx';
 import { type PieceShape, shapeOfPiece } from './outline-of.ts';
 import { PartDrawing } from './part-drawing.tsx';
 import { rowPath } from './paths.ts';
@@ -26,6 +26,8 @@ export interface PanelMapProps {
   readonly worked: readonly number[];
   /** index of the part in hand; a needle lies at its place */
   readonly current?: number | undefined;
+  /** which make it is, said where others stand beside it */
+  readonly name?: string;
   /** other makes of the piece, drawn beside as outlines */
   readonly others?: readonly OtherMake[] | undefined;
   /** the row that is read at the moment */
@@ -43,7 +45,7 @@ export interface PanelMapProps {
  * over as the cloth is. Needs the catalogues 'ui' and 'craft'.
  */
 export function PanelMap(props: PanelMapProps) {
-  const { label, parts, worked, current, others = [], looked, onRead, over, sizePx = 320 } = props;
+  const { label, parts, worked, current, others = [], looked, onRead, over, name, sizePx = 320 } = props;
   const id = useId();
   const drawn = useRef<SVGGElement>(null);
   const shape = useMemo(() => shapeOfPiece(parts), [parts]);
@@ -59,6 +61,7 @@ export function PanelMap(props: PanelMapProps) {
       <MapFrame label={label} parts={parts} at={looked ?? placeNow(parts, worked, current)} onRead={onRead}>
         <svg class="map-svg" viewBox={view.viewBox} aria-hidden="true" onClick={tapped}>
           <OtherMakes others={others} view={view} />
+          {others.length > 0 && name && <MakeName name={name} box={shape.box} view={view} />}
           <g
             ref={drawn}
             transform={turned ? `translate(${2 * shape.box.x + shape.box.width})scale(-1 1)` : undefined}

@@ -23,9 +23,14 @@ export const words: Translation<typeof english> = {
   needLength: '{length} insgesamt',
   needGrams: '{grams}, {length} insgesamt',
   needBuy: '{length} kaufen, davon {margin} Reserve',
-  ballsDrawn: {
-    one: '{used} verstrickt + {left} noch zu stricken + {reserve} Vorrat = {count} Knäuel',
-    other: '{used} verstrickt + {left} noch zu stricken + {reserve} Vorrat = {count} Knäuel',
+  ballsUsed: '{n} verstrickt',
+  ballsLeft: '{n} noch zu stricken',
+  ballsReserve: '{n} Vorrat',
+  ballsSum: { one: '= {count} Knäuel', other: '= {count} Knäuel' },
+  ballsAtHand: { one: 'Du hast {count} Knäuel.', other: 'Du hast {count} Knäuel.' },
+  needBalls: {
+    one: '{n} Knäuel: {grams}, {length} insgesamt',
+    other: '{n} Knäuel: {grams}, {length} insgesamt',
   },
   short: {
     one: 'Es fehlt {count} Knäuel. Kaufen, solange es die Partie noch gibt.',

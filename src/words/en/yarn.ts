@@ -21,9 +21,14 @@ export const words = {
   needLength: '{length} in all',
   needGrams: '{grams}, {length} in all',
   needBuy: '{length} to buy, {margin} kept in reserve',
-  ballsDrawn: {
-    one: '{used} knitted up + {left} to come + {reserve} kept in reserve = {count} ball',
-    other: '{used} knitted up + {left} to come + {reserve} kept in reserve = {count} balls',
+  ballsUsed: '{n} knitted up',
+  ballsLeft: '{n} to come',
+  ballsReserve: '{n} kept in reserve',
+  ballsSum: { one: '= {count} ball', other: '= {count} balls' },
+  ballsAtHand: { one: 'You have {count} ball.', other: 'You have {count} balls.' },
+  needBalls: {
+    one: '{n} ball: {grams}, {length} in all',
+    other: '{n} balls: {grams}, {length} in all',
   },
   short: {
     one: 'You have {count} ball too few. Buy it while the same dye lot can still be had.',

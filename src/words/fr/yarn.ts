@@ -24,9 +24,14 @@ export const words: Translation<typeof english> = {
   needLength: '{length} en tout',
   needGrams: '{grams}, {length} en tout',
   needBuy: '{length} à acheter, dont {margin} de réserve',
-  ballsDrawn: {
-    one: '{used} tricotée + {left} à venir + {reserve} en réserve = {count} pelote',
-    other: '{used} tricotées + {left} à venir + {reserve} en réserve = {count} pelotes',
+  ballsUsed: '{n} tricotées',
+  ballsLeft: '{n} à venir',
+  ballsReserve: '{n} en réserve',
+  ballsSum: { one: '= {count} pelote', other: '= {count} pelotes' },
+  ballsAtHand: { one: 'Vous avez {count} pelote.', other: 'Vous avez {count} pelotes.' },
+  needBalls: {
+    one: '{n} pelote : {grams}, {length} en tout',
+    other: '{n} pelotes : {grams}, {length} en tout',
   },
   short: {
     one: 'Il vous manque {count} pelote. Achetez-la tant que le même bain se trouve encore.',

@@ -55,7 +55,7 @@ export function MapPage() {
         current={0}
         looked={looked}
         onRead={setLooked}
-        others={[{ parts, worked: [20] }]}
+        others={[{ name: 'Other scarf', isBefore: false, parts, worked: [20] }]}
       />
       {part && <Ladder rungs={rowsAhead(part.rows, worked)} onRead={(row) => setLooked({ part: 0, row })} />}
       <PieceThumb parts={parts} worked={[worked]} label="Scarf, small" />

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { armholes } from '../../../src/knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
+import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
 import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import { YarnEnd } from '../../../src/knit/piece/yarn-end.ts';
 import { someDesign } from '../../arbitraries/design.ts';
@@ -69,6 +70,14 @@ describe(`the making up of drafts (${DRAFTS} random bodies, gauges and shapes; R
       expect(made.troubles.filter(({ kind }) => kind !== 'forgotten')).toEqual([]);
     },
   );
+
+  law('every joint that is sewn or picked up is in one of its steps', ({ draft: { joints }, garment }) => {
+    const { steps, joined, worked } = makingUpOf({ ...garment, joints });
+    const stepped = new Set(steps.flatMap(({ id }) => (joined.get(id) ?? []).map(({ joint }) => joint)));
+    const all = worked.map(({ joint }) => joint).filter(({ kind }) => kind !== 'left free');
+    expect(all.length).toBeGreaterThan(0);
+    expect(all.filter((joint) => !stepped.has(joint))).toEqual([]);
+  });
 
   law('every stretch of every edge is used, or left free on purpose', ({ made }) => {
     expect(made.troubles.filter(({ kind }) => kind === 'forgotten')).toEqual([]);
