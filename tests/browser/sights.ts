@@ -15,6 +15,8 @@ export interface Sight {
   readonly name: string;
   readonly screen: ScreenName;
   readonly come: (page: Page, knitter: Knitter) => Promise<unknown>;
+  /** comes to it anew where a change of language took it away */
+  readonly again?: (page: Page) => Promise<unknown>;
 }
 
 const back = '#/k/sample/back/0/1';
@@ -163,6 +165,17 @@ const garment: readonly Sight[] = [
     },
   },
   screenSight('making up', 'makingUp', '#/g/sample/making-up', (page) => isTitled(page, 'Making up')),
+  {
+    name: 'halfway sewn',
+    screen: 'makingUp',
+    come: async (page) => {
+      const doing = page.locator('.making-do > .button').first();
+      for (let done = 1; done <= 5; done += 1) {
+        await doing.tap();
+        await page.locator('.making-card', { hasText: `${done} of ` }).waitFor();
+      }
+    },
+  },
   screenSight('record', 'record', '#/g/sample/record', (page) =>
     page.getByRole('heading', { name: /Back/ }).first().waitFor(),
   ),
@@ -215,6 +228,11 @@ const passedOn: readonly Sight[] = [
     screen: 'passOn',
     come: async (page) => {
       await press(page, 'Work out the sizes');
+      await page.locator('.written').waitFor({ timeout: 60_000 });
+    },
+    again: async (page) => {
+      if ((await page.locator('.written').count()) > 0) return;
+      await page.locator('.screen-main .button-main').last().tap();
       await page.locator('.written').waitFor({ timeout: 60_000 });
     },
   },

@@ -126,6 +126,8 @@ describe('the making up of a garment that is half knitted', () => {
     expect(await page().locator('.together-key').innerText()).toContain('Not knitted yet');
     const steps = await page().locator('.making-step').allInnerTexts();
     const said = steps.map((one) => one.replace(/\s+/g, ' '));
+    // what a child's garment asks is no word for one of 43½ in
+    expect(await page().locator('.notice-warning').count()).toBe(0);
     expect(said).toContain('Right shoulder seam knit Front first');
     expect(said.some((one) => one.startsWith('Left shoulder seam and ends of the Neckband'))).toBe(true);
   });
@@ -160,5 +162,15 @@ describe('what stands beside a section’s name', () => {
     await expect.poll(told).toBe('body · 97 rows to go');
     await toRow(116);
     await expect.poll(told).toBe('body · last row');
+  });
+});
+
+describe('a garment that a child may wear', () => {
+  it('says at its making up what its neck asks', async () => {
+    await knitter().open('#/sample/baby');
+    await knitter().pad.waitFor();
+    const garment = page().url().match(/#\/k\/([^/]+)/)?.[1];
+    await knitter().open(`#/g/${garment}/making-up`);
+    await page().locator('.notice-warning', { hasText: 'no cords' }).waitFor();
   });
 });

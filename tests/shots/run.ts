@@ -24,6 +24,7 @@ const MOST_HEIGHT_PX = 3500;
 
 /** An open sheet and what lies at the foot belong to the window; else the page is taken whole, in so many pictures. */
 async function take(page: Page, sight: Sight, look: Look): Promise<Shot[]> {
+  await sight.again?.(page);
   await settled(page);
   const pathOf = (part: number) => `${folder}/${fileOf(sight, look)}${part === 0 ? '' : `.${part + 1}`}.png`;
   const inWindow = sight.screen === 'knitting' || (await page.locator('dialog[open]').count()) > 0;
@@ -31,6 +32,7 @@ async function take(page: Page, sight: Sight, look: Look): Promise<Shot[]> {
     await page.screenshot({ path: pathOf(0) });
     return [{ look: look.name, path: pathOf(0) }];
   }
+  await passBy(page);
   const whole = await page.evaluate(() => document.documentElement.scrollHeight);
   const shots: Shot[] = [];
   for (let y = 0; y < whole; y += MOST_HEIGHT_PX) {
@@ -40,6 +42,18 @@ async function take(page: Page, sight: Sight, look: Look): Promise<Shot[]> {
     shots.push({ look: shots.length === 0 ? look.name : `${look.name}, ${shots.length + 1}`, path });
   }
   return shots;
+}
+
+/** What is drawn only once it comes into sight comes into it. */
+async function passBy(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight) {
+      scrollTo(0, y);
+      await new Promise((done) => setTimeout(done, 60));
+    }
+    scrollTo(0, 0);
+  });
+  await settled(page);
 }
 
 async function takeAll(): Promise<void> {

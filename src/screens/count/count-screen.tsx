@@ -1,3 +1,4 @@
+import '../../ui/screen/columns.css';
 import './count.css';
 import type { ComponentType } from 'preact';
 import { inHandAsItStands } from '../../app/garments/as-it-stands.ts';
@@ -6,6 +7,7 @@ import { makeAt, type Route } from '../../app/routes.ts';
 import { garmentInHand, type InHand, inHand, readFault } from '../../app/state.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { Shows } from '../../ui/screen/shows.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
@@ -66,7 +68,10 @@ export default function CountScreen({ route }: { readonly route: Route }) {
               query={route.query}
             />
           ) : (
-            <ToolsMenu make={key} />
+            <>
+              <Shows what="columns" />
+              <ToolsMenu make={key} />
+            </>
           ))}
       </div>
     </Screen>

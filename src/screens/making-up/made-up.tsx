@@ -20,6 +20,16 @@ export function FinishedMeasures({ made, garment }: { made: MakingUp; garment: S
   );
 }
 
+/** Round the chest of the largest child in the tables (src/knit/garment/bodies.ts, 32½ in) with 100 mm of ease, mm. */
+const CHILD_MM = 925;
+
+/** What a child's garment asks of its neck: said of one that a child may wear, and where nobody knows how wide it is. */
+export function ForChild({ made, garment }: { made: MakingUp; garment: StandingGarment }) {
+  const { chest } = finished(made.worked, garment);
+  if (chest !== undefined && chest > CHILD_MM) return null;
+  return <Notice kind="warning">{say('makingUp.cords')}</Notice>;
+}
+
 /** Each measure that is known, and what of them the seams take. */
 export function FinishedLines({ measures }: { readonly measures: Finished }) {
   const { chest, length, napeToCuff, upperArm, wrist } = measures;

@@ -15,7 +15,7 @@ import { GarmentPage } from '../garment-page.tsx';
 import { Guesses } from '../guesses.tsx';
 import { ComingTogether } from './coming-together.tsx';
 import { JoinByHand } from './join-by-hand.tsx';
-import { FinishedMeasures, WhatIsOff } from './made-up.tsx';
+import { FinishedMeasures, ForChild, WhatIsOff } from './made-up.tsx';
 import { saysStep } from './says-step.ts';
 import { type Missing, StepCard } from './step-card.tsx';
 
@@ -75,7 +75,7 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
       <JoinByHand made={made} garment={garment} id={view.garment.id} />
       <FinishedMeasures made={made} garment={garment} />
       <Guesses pieces={view.pieces.map(({ recipe }) => recipe)} />
-      <Notice kind="warning">{say('makingUp.cords')}</Notice>
+      <ForChild made={made} garment={garment} />
     </>
   );
 }
