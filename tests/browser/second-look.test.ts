@@ -227,8 +227,8 @@ describe('that she does not know', () => {
 describe('the pieces of a garment by its numbers', () => {
   it('are called finished where the table has them finished', async () => {
     await come('end of a part', 'garment');
-    const finished = await page().locator('.tile', { hasText: 'Finished' }).locator('strong').allInnerTexts();
-    expect(finished).toEqual(['Back']);
+    const finished = page().locator('.tile', { hasText: 'Finished' }).locator('strong');
+    await expect.poll(() => finished.allInnerTexts()).toEqual(['Back']);
     await come('edit garment');
     const said = page().locator('.edit-piece', { hasText: 'Back' }).locator('.edit-right');
     expect(await said.innerText()).toContain('Finished');

@@ -68,7 +68,9 @@ describe('in the largest letters', () => {
         await look({ ...plain, name: `${language}, large`, text: 200, language });
         const large = await sizes();
         if (large.some((one, i) => one < 0.82 * (usual[i] ?? 0)))
-          found.push(`${row}, ${language}: ${large} against ${usual} hundredths of the count`);
+          found.push(
+            `${row}, ${language}: ${large.join(' ')} against ${usual.join(' ')} hundredths of the count`,
+          );
         found.push(...(await hiddenAt(page(), [110, 120, 130, 140, 150, 170, 200])));
       }
     }
@@ -169,7 +171,9 @@ describe('a garment that a child may wear', () => {
   it('says at its making up what its neck asks', async () => {
     await knitter().open('#/sample/baby');
     await knitter().pad.waitFor();
-    const garment = page().url().match(/#\/k\/([^/]+)/)?.[1];
+    const garment = page()
+      .url()
+      .match(/#\/k\/([^/]+)/)?.[1];
     await knitter().open(`#/g/${garment}/making-up`);
     await page().locator('.notice-warning', { hasText: 'no cords' }).waitFor();
   });
