@@ -170,7 +170,7 @@ describe('what stands beside a section’s name', () => {
 describe('a garment that a child may wear', () => {
   it('says at its making up what its neck asks', async () => {
     await knitter().open('#/sample/baby');
-    await knitter().pad.waitFor();
+    await page().waitForURL(/#\/k\/(?!sample\/)/);
     const garment = page()
       .url()
       .match(/#\/k\/([^/]+)/)?.[1];
