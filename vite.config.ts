@@ -10,6 +10,7 @@ import { smaller } from './src/build/smaller.ts';
 import { words } from './src/build/words.ts';
 import { worker } from './src/build/worker.ts';
 import { FileOrder } from './tests/run/file-order.ts';
+import { nodeLoads } from './tests/run/in-node/by-node.ts';
 
 const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 
@@ -50,8 +51,8 @@ export default defineConfig({
         define: { __VERSION__: JSON.stringify(version) },
         test: {
           name: 'unit',
-          include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**'],
+          // told by what is in it: a list of exceptions here would hold in place of the one that a run gives
+          include: ['tests/*.test.{ts,tsx}', 'tests/!(browser)/**/*.test.{ts,tsx}'],
           environment: 'node',
           setupFiles: ['tests/setup.ts'],
           // no test measures time; a busy machine is not a fault
@@ -60,6 +61,7 @@ export default defineConfig({
           isolate: false,
           pool: 'threads',
           maxWorkers: 2,
+          ...nodeLoads,
         },
       },
       {

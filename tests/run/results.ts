@@ -40,6 +40,10 @@ export function tallyReport(path: string): Tally {
 
 const fileName = (name: string) => name.replace(`${process.cwd()}/`, '');
 
+/** The files of a report. */
+export const filesIn = (path: string): string[] =>
+  existsSync(path) ? readReport(path).testResults.map(({ name }) => fileName(name)) : [];
+
 /** The files of a report in which something failed. */
 export const failedFiles = (path: string): string[] =>
   existsSync(path)

@@ -7,6 +7,8 @@ import { join } from 'node:path';
 export interface Step {
   readonly name: string;
   readonly command: readonly string[];
+  /** set beside what the environment has */
+  readonly env?: Readonly<Record<string, string>>;
   /** true: takes what the others leave of the processors */
   readonly yields?: boolean;
 }
@@ -66,10 +68,13 @@ export async function runInTurn(steps: readonly Step[]): Promise<StepResult[]> {
   return results;
 }
 
-async function runBeside({ name, command, yields }: Step, isShown: boolean): Promise<StepResult> {
+async function runBeside({ name, command, env, yields }: Step, isShown: boolean): Promise<StepResult> {
   const [program = '', ...args] = command;
   const start = performance.now();
-  const child = spawn(program, args, { stdio: isShown ? 'inherit' : ['ignore', 'pipe', 'pipe'] });
+  const child = spawn(program, args, {
+    env: { ...process.env, ...env },
+    stdio: isShown ? 'inherit' : ['ignore', 'pipe', 'pipe'],
+  });
   if (yields && child.pid !== undefined) standBack(child.pid);
   const printed: Buffer[] = [];
   for (const stream of [child.stdout, child.stderr]) stream?.on('data', (data: Buffer) => printed.push(data));

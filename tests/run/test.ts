@@ -5,11 +5,11 @@
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { seed } from '../seed.ts';
 import { onceMore } from './once-more.ts';
 import { resting } from './resting.ts';
-import { add, failedFiles, failuresOf, printTally, type Tally, tallyReport } from './results.ts';
-import { checks, printStep, runInTurn, runTogether, type Step } from './steps.ts';
+import { add, failedFiles, failuresOf, filesIn, printTally, type Tally, tallyReport } from './results.ts';
+import { checks, printStep, runInTurn, runTogether } from './steps.ts';
+import { inBrowser, inNode } from './test-steps.ts';
 
 const { values, positionals: paths } = parseArgs({
   allowPositionals: true,
@@ -18,72 +18,43 @@ const { values, positionals: paths } = parseArgs({
 
 const isWhole = paths.length === 0 && values.project === undefined;
 
-/** No unit test leans on one before it: they run in an order of their own, that of the seed, as their files do (`FileOrder`). */
-const order: Readonly<Record<string, readonly string[]>> = {
-  unit: ['--sequence.shuffle.tests', `--sequence.seed=${seed}`],
-};
-
-/**
- * A unit test's code runs for seconds: what Node compiles once more, and better, for code that runs for long took a third of
- * their work, so a function is to have run eight times as much before (in bytes of its code; 132 KB by default).
- */
-const shortLived = (project: string) => (project === 'unit' ? ['--interrupt-budget=1000000'] : []);
-
-const reportPath = (project: string) => `.cache/results/${project}.json`;
-
-const testStep = (
-  project: string,
-  files: readonly string[],
-  report: string,
-  name = `${project} tests`,
-): Step => ({
-  name,
-  command: [
-    process.execPath,
-    ...shortLived(project),
-    'node_modules/vitest/vitest.mjs',
-    'run',
-    ...files,
-    `--project=${project}`,
-    ...(order[project] ?? []),
-    ...(isWhole ? resting.map((file) => `--exclude=${file}`) : []),
-    // what has no test for a path has nothing to do; that some test was made is asked below
-    '--passWithNoTests',
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${reportPath(report)}`,
-  ],
-  // a page that waits for a processor may answer later than its test waits; what only counts has time
-  yields: project !== 'browser',
-});
-
 rmSync('.cache/results', { recursive: true, force: true });
 mkdirSync('.cache/results', { recursive: true });
 const { project: projects = ['unit', 'browser'] } = values;
+const asked = { paths, leftOut: isWhole ? resting : [] };
+const steps = [
+  ...(projects.includes('unit') ? inNode(asked) : []),
+  ...(projects.includes('browser') ? [inBrowser(asked)] : []),
+];
 const [ran, checked] = await Promise.all([
-  runTogether(projects.map((project) => testStep(project, paths, project))),
+  runTogether(steps),
   runInTurn(isWhole ? checks.map((check) => ({ ...check, yields: true })) : []),
 ]);
 
-const tried = ran.map((step, index) => {
-  const project = projects[index] ?? '';
-  const report = reportPath(project);
-  if (project !== 'browser' || step.passed)
-    return { step, tally: tallyReport(report), failures: failuresOf(report) };
+const tried = steps.flatMap(({ report, isTriedAgain }, index) => {
+  const step = ran[index];
+  if (step === undefined) return [];
+  if (!isTriedAgain || step.passed)
+    return [{ step, tally: tallyReport(report), failures: failuresOf(report) }];
   const files = failedFiles(report);
-  const again = testStep(project, files, 'again', 'once more');
-  return onceMore(step, report, files, again, reportPath('again'));
+  const again = inBrowser({ paths: files, leftOut: [] }, 'once more', 'again');
+  return [onceMore(step, report, files, again, again.report)];
 });
 const tested = tried.map(({ step }) => step);
+
+// a runner that no longer understands what to leave out would only take longer
+const inspite = steps.flatMap(({ report }) => filesIn(report)).filter((file) => asked.leftOut.includes(file));
 
 const passed = checked.filter((step) => step.passed).length;
 const inChecks: Tally = { passed, failed: checked.length - passed };
 const inTests = tried.map(({ step, tally }) =>
   step.passed || tally.failed > 0 ? tally : add(tally, { passed: 0, failed: 1 }),
 );
-const total = [inChecks, ...inTests].reduce(add);
+const leftOut: Tally = { passed: 0, failed: inspite.length };
+const total = [inChecks, leftOut, ...inTests].reduce(add);
 
 const failures = tried.flatMap((one) => one.failures);
+if (inspite.length > 0) console.log(`\nTried though they were to rest: ${inspite.join(', ')}`);
 if (failures.length > 0) console.log(`\n${failures.join('\n\n')}`);
 console.log(`\n${[...checked, ...tested].map(printStep).join('\n')}\n`);
 if (isWhole && resting.length > 0)
