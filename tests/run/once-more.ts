@@ -39,3 +39,18 @@ export function onceMore(
   console.log(`Passed only when tried once more; mend these tests:\n${failures.join('\n\n')}`);
   return { step: { ...step, passed: true }, tally, failures: [] };
 }
+
+/**
+ * What failed in Node, told with the lines of the sources: the few files are run once more by `anew`, whose verdict does not
+ * count. Where it finds nothing, or in so many files that no line matters, it is told as it failed.
+ */
+export function toldByLines(
+  path: string,
+  files: readonly string[],
+  anew: Step & { readonly report: string },
+): readonly string[] {
+  if (files.length === 0 || files.length > mostFiles) return failuresOf(path);
+  runStep(anew);
+  const told = failuresOf(anew.report);
+  return told.length > 0 ? told : failuresOf(path);
+}

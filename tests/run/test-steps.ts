@@ -67,6 +67,9 @@ const inUnit = (name: string, report: string, flags: readonly string[]): TestSte
   yields: true,
 });
 
+/** These files in Node once more, loaded by the runner: it knows where a line stood in its source. */
+export const toldAnew = (files: readonly string[]): TestStep => inUnit('told once more', 'told', files);
+
 /** The same in Node: those whose modules Node loads, and those that the test runner loads. */
 export function inNode({ paths, leftOut }: Asked): TestStep[] {
   const begun = byTheRunner

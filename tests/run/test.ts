@@ -5,11 +5,11 @@
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { onceMore } from './once-more.ts';
+import { onceMore, toldByLines } from './once-more.ts';
 import { resting } from './resting.ts';
 import { add, failedFiles, failuresOf, filesIn, printTally, type Tally, tallyReport } from './results.ts';
 import { checks, printStep, runInTurn, runTogether } from './steps.ts';
-import { inBrowser, inNode } from './test-steps.ts';
+import { inBrowser, inNode, toldAnew } from './test-steps.ts';
 
 const { values, positionals: paths } = parseArgs({
   allowPositionals: true,
@@ -34,9 +34,10 @@ const [ran, checked] = await Promise.all([
 const tried = steps.flatMap(({ report, isTriedAgain }, index) => {
   const step = ran[index];
   if (step === undefined) return [];
-  if (!isTriedAgain || step.passed)
-    return [{ step, tally: tallyReport(report), failures: failuresOf(report) }];
+  if (step.passed) return [{ step, tally: tallyReport(report), failures: [] }];
   const files = failedFiles(report);
+  if (!isTriedAgain)
+    return [{ step, tally: tallyReport(report), failures: toldByLines(report, files, toldAnew(files)) }];
   const again = inBrowser({ paths: files, leftOut: [] }, 'once more', 'again');
   return [onceMore(step, report, files, again, again.report)];
 });
