@@ -7,7 +7,7 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { onceMore, toldByLines } from './once-more.ts';
 import { resting } from './resting.ts';
-import { add, failedFiles, failuresOf, filesIn, printTally, type Tally, tallyReport } from './results.ts';
+import { add, failedFiles, filesIn, printTally, type Tally, tallyReport } from './results.ts';
 import { checks, printStep, runInTurn, runTogether } from './steps.ts';
 import { inBrowser, inNode, toldAnew } from './test-steps.ts';
 
