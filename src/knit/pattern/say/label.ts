@@ -15,6 +15,7 @@ import {
   takePhrase,
   takes,
   takeTo,
+  takeWhole,
   took,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
@@ -239,11 +240,18 @@ function next(c: Cursor): Label | undefined {
   if (!takePhrase(c, ROWS)) return undefined;
   return {
     ...(name === undefined ? {} : { name }),
-    rows: [],
+    rows: n === undefined ? readNumberBehind(c) : [],
     ...(n === undefined ? {} : { next: n }),
     ...(side === undefined ? {} : { side }),
   };
 }
+
+/** 'Next row 1:', 'Next row 2 (WS):'. */
+const readNumberBehind = (c: Cursor): readonly number[] =>
+  attempt(c, () => {
+    const n = takeWhole(c);
+    return n !== undefined && sees(c, ':', '(') ? [n] : undefined;
+  }) ?? [];
 
 /** 'next RS row', 'next k row', in stocking stitch on the right side. */
 const readSideWord = (c: Cursor): 'RS' | 'WS' | undefined => {

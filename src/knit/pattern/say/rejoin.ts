@@ -11,6 +11,7 @@ import {
   takePhrase,
   takes,
   takeTo,
+  takeWhole,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
@@ -66,7 +67,7 @@ function rejoined(c: Cursor): number | 'some' | undefined {
     takeAnyPhrase(c, 'and? rejoin|join|attach yarn');
     return 'some';
   }
-  const held = heldSts(c);
+  const held = heldSts(c) ?? namedSts(c);
   if (held !== undefined) return held;
   if (takes(c, 'return', 'returning', 'go') || seesPhrase(c, 'to rem|other|the')) {
     takes(c, 'back');
@@ -135,6 +136,15 @@ const heldSts = (c: Cursor): number | undefined =>
     if (takeAnyPhrase(c, 'and|, rejoin|join|attach|reattach'))
       while (peek(c)?.kind === 'word' && !readFacing(c)) takeTo(c, c.at + 1);
     return n;
+  });
+
+/** 'Return the 20 left front sts to needle' */
+const namedSts = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    if (!takePhrase(c, 'sl|place|put|return|transfer the?')) return undefined;
+    const n = takeWhole(c);
+    if (n === undefined || !takeAnyPhrase(c, 'left|right front|shoulder sts', 'back sts')) return undefined;
+    return takePhrase(c, 'back? onto|on|to the? needle') ? n : undefined;
   });
 
 export function remaining(c: Cursor): number | 'some' {

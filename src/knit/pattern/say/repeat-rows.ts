@@ -9,6 +9,7 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  takeWhole,
   took,
 } from '../../row/read/cursor.ts';
 import { readTimes } from '../../row/read/goal.ts';
@@ -97,7 +98,14 @@ interface Which {
   readonly named?: boolean;
 }
 
-const readWhich = (c: Cursor): Which | undefined => readLastRows(c) ?? readNumbered(c);
+const readWhich = (c: Cursor): Which | undefined => readLastRows(c) ?? readSoMany(c) ?? readNumbered(c);
+
+/** 'the 2 rows', and not the row of that number. */
+const readSoMany = (c: Cursor): Which | undefined =>
+  attempt(c, () => {
+    const n = takeWhole(c);
+    return n !== undefined && takes(c, 'rows') ? { last: n } : undefined;
+  });
 
 /** 'last 2 rows', 'these rows'. */
 const readLastRows = (c: Cursor): Which | undefined =>

@@ -10,6 +10,7 @@ import {
   takes,
 } from '../../row/read/cursor.ts';
 import type { Item } from '../../row/read/notation.ts';
+import { skipNotes } from './even.ts';
 import { readFabric } from './phrase/fabric.ts';
 import { takePurpose } from './phrase/purpose.ts';
 import { ROWS } from './phrase/row-numbers.ts';
@@ -37,6 +38,7 @@ export const readRows = (c: Cursor): Statement | undefined =>
         takeAnyPhrase(c, 'even', 'straight', 'plain');
         const fabric = readFabricBehind(c);
         if (fabric) {
+          skipNotes(c);
           takePhrase(c, 'for|to the? make? the? top|bottom|lower|upper? border|edge|band|hem');
           return { is: 'even', fabric, until: { is: 'rows', n } };
         }

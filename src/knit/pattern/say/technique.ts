@@ -114,6 +114,12 @@ const takeIntoBack = (c: Cursor): boolean => {
   );
 };
 
+/** 'Leave a long tail for sewing up'. */
+const takeLongTail = (c: Cursor): boolean => {
+  if (!takePhrase(c, 'leave a very|nice? long')) return false;
+  return takes(c, 'tail', 'end') && takeToEnd(c);
+};
+
 const ended = (c: Cursor): boolean => c.at >= c.end;
 
-const TOLD = [takeToShape, takeAreMade, takeByMaking, takeMethod, takeIntoBack];
+const TOLD = [takeToShape, takeAreMade, takeByMaking, takeMethod, takeIntoBack, takeLongTail];

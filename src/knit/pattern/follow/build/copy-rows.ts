@@ -18,6 +18,7 @@ import {
 } from './build.ts';
 import { isSpelled } from './cut-by-fabric.ts';
 import type { Edit } from './edit.ts';
+import { unknownFabric } from './fabric.ts';
 import { makeFabricRow } from './fabric-row.ts';
 import { gapOf } from './gap.ts';
 import { makeOwnRow, makeSpreadRow, makeWrittenRow } from './make-row.ts';
@@ -72,7 +73,15 @@ export function copyRows(
     if (made.slips) tellRow(part, { slips: made.slips });
     if (part.live === 0) return undefined;
   }
+  forgetFabric(from, part, to);
   return undefined;
+}
+
+/** What goes on behind a row that was not understood nobody knew there; only rows that themselves go on are known. */
+function forgetFabric(from: PartBuild, part: PartBuild, to: number): void {
+  const last = from.rows[Math.min(to, from.rows.length) - 1];
+  const then = from.rows[to]?.fabric ?? from.fabric;
+  if (last?.own !== undefined && then !== last.fabric) part.fabric = unknownFabric;
 }
 
 function copyRow(

@@ -89,6 +89,9 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
 const widthTo = (token: Token | undefined): number =>
   token === undefined ? 0 : token.offset + token.text.length;
 
+const WHEN_SHAPED =
+  'when|after all? the? inc|incs|increases|dec|decs|decreases|shaping are|is|have|has been? completed|complete|worked|made';
+
 /** A stated count at the cursor: '(82 sts)', '– 82 sts', 'there are 82 sts', '82 sts remain'. */
 export const takeStated = (c: Cursor): number | undefined => attempt(c, () => statedHere(c));
 
@@ -128,6 +131,7 @@ function statedHere(c: Cursor): number | undefined {
     'are left',
     'made',
   );
+  takePhrase(c, WHEN_SHAPED);
   takeAnyPhrase(c, 'on each? needle', 'on|at? each side', 'in all', 'now', 'at the? end of this|the? row');
   const atEnd = c.at >= c.end || isOneOf(peekWord(c), '. , ; )');
   return (dash || lead > 0 || tail || c.at >= c.end) && atEnd ? n : undefined;

@@ -85,7 +85,7 @@ function readTill(c: Cursor): Until | undefined {
   ) {
     return { is: 'open', ...ending(c) };
   }
-  if (takeAsSheLikes(c)) return { is: 'open', ...ending(c) };
+  if (takeAsSheLikes(c) || takeYarnEnds(c)) return { is: 'open', ...ending(c) };
   return undefined;
 }
 
@@ -107,6 +107,20 @@ const readToUnderarm = (c: Cursor): Until | undefined =>
     const mm = readLength(c);
     takes(c, ')');
     return mm === undefined ? undefined : { is: 'length', mm, from: 'start', ...ending(c) };
+  });
+
+/** 'until a few yards of yarn are left', 'until you run out of yarn'. */
+const takeYarnEnds = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (takePhrase(c, 'you? run|are out of the? yarn|wool')) return true;
+    for (let far = 0; far < 7 && !takes(c, 'yarn', 'wool'); far += 1) {
+      if (sees(c, 'st', 'sts', 'row', 'rows', ',', '.', ';')) return false;
+      takeTo(c, c.at + 1);
+    }
+    return (
+      took(c, 'yarn', 'wool') &&
+      takeAnyPhrase(c, 'is|are left', 'remain|rem', 'is nearly|almost? used up|gone|finished')
+    );
   });
 
 /** 'until you like the length', 'until the scarf is the size you want'. */
