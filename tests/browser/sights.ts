@@ -120,9 +120,11 @@ const counting: readonly Sight[] = [
   },
   toolSight('notes', 'Notes and lifelines'),
   toolSight('pace', 'Pace and sittings'),
-  screenSight('count together', 'count', '#/k/sample/sleeve/0/1/together', (page) =>
-    isTitled(page, 'Two on one needle'),
-  ),
+  screenSight('count together', 'count', '#/k/sample/sleeve/0/1/together', async (page) => {
+    await isTitled(page, 'Two on one needle');
+    // what stands below the title is read after it
+    await page.locator('.count-page .button-main').first().waitFor();
+  }),
 ];
 
 const garment: readonly Sight[] = [
