@@ -47,10 +47,10 @@ export const checks: readonly Step[] = [
 ];
 
 /** Runs one step, its output straight on the screen. */
-export function runStep({ name, command }: Step): StepResult {
+export function runStep({ name, command, env }: Step): StepResult {
   const [program = '', ...args] = command;
   const start = performance.now();
-  const { status } = spawnSync(program, args, { stdio: 'inherit' });
+  const { status } = spawnSync(program, args, { env: { ...process.env, ...env }, stdio: 'inherit' });
   return { name, passed: status === 0, seconds: (performance.now() - start) / 1000 };
 }
 

@@ -11,7 +11,7 @@ export interface TestStep extends Step {
   readonly isTriedAgain: boolean;
 }
 
-export type Project = 'browser' | 'unit';
+type Project = 'browser' | 'unit';
 
 /** No unit test leans on one before it: they run in an order of their own, that of the seed, as their files do (`FileOrder`). */
 const order = ['--sequence.shuffle.tests', `--sequence.seed=${seed}`];
