@@ -93,7 +93,7 @@ function useStepTurn(step: string | undefined): void {
 
 /** Makes that are not knitted to their end, of those that a step is done with. */
 function missingFor(made: Made, view: GarmentView): (step: MakingUpStep) => readonly Missing[] {
-  const all = view.pieces.flatMap((piece) => piece.makes.flatMap((make) => leftOf(piece, make)));
+  const all = leftIn(view);
   return (step) => {
     const wanted = makesOfStep(step, made, view);
     return all.filter(({ piece, place }) =>
@@ -103,14 +103,13 @@ function missingFor(made: Made, view: GarmentView): (step: MakingUpStep) => read
 }
 
 /** Whether a make is knitted to its end, by its piece's name. */
-const knittedIn =
-  ({ pieces }: GarmentView) =>
-  (name: string, no: number): boolean =>
-    pieces.some(
-      ({ recipe, makes }) =>
-        recipe.name === name &&
-        makes.some(({ make, places }) => make === no && places.every(({ rows, total }) => rows >= total)),
-    );
+function knittedIn(view: GarmentView): (name: string, make: number) => boolean {
+  const left = leftIn(view);
+  return (name, make) => !left.some(({ piece, place }) => piece.recipe.name === name && place.make === make);
+}
+
+const leftIn = ({ pieces }: GarmentView): readonly Missing[] =>
+  pieces.flatMap((piece) => piece.makes.flatMap((make) => leftOf(piece, make)));
 
 function leftOf(piece: PieceView, { places }: MakeView): readonly Missing[] {
   const place = places.find(({ rows, total }) => rows < total);
