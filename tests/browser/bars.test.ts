@@ -115,12 +115,12 @@ describe('what has to be fetched', () => {
     await host.close();
   });
 
-  it('is at most 450 KB in all for a garment with no network, the reader of patterns among them, and 35 KB more for another language than English', () => {
+  it('is at most 470 KB in all for a garment with no network, the reader of patterns among them, and 35 KB more for another language than English', () => {
     const files = precacheList(dist);
     const bytes = totalGzipBytes(dist, files);
     report(`all ${files.length} files`, bytes);
     expect(files.length).toBeGreaterThan(10);
-    expect(bytes).toBeLessThanOrEqual(450 * kb);
+    expect(bytes).toBeLessThanOrEqual(470 * kb);
     for (const language of others) {
       const words = wordsOf(language);
       const more = totalGzipBytes(dist, words);
