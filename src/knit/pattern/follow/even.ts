@@ -30,6 +30,7 @@ export function doEven(build: Build, piece: PieceBuild, part: PartBuild, said: E
   if (unknown && unknown.code !== UNKNOWN) return unknown;
   if (said.firstLooks) beginWith(build, part, said.firstLooks);
   if (said.firstStitches && !shiftTo(part, said.firstStitches)) return fault('place not known');
+  if (said.fromRow !== undefined && !beginAt(part, said.fromRow)) return unknown ?? fault('place not known');
   const differs =
     said.over === undefined || said.over === part.live ? undefined : countDiffers(said.over, part.live);
   return (said.until && workUntil(build, piece, part, said.until)) ?? differs ?? unknown;
@@ -186,6 +187,14 @@ function shiftTo(part: PartBuild, first: NonNullable<Even['firstStitches']>): bo
     }
   }
   return false;
+}
+
+/** Whether the pattern of rows on the needle has such a row, with which it goes on. */
+function beginAt(part: PartBuild, n: number): boolean {
+  const { fabric } = part;
+  if (fabric.is !== 'rows' || n < 1 || n > fabric.rows.length) return false;
+  part.fabricRow = n - 1;
+  return true;
 }
 
 /** 'beg with a k row' says which side comes next where the text counts otherwise. */

@@ -68,12 +68,24 @@ function rowsAgain(part: PartBuild, said: Extract<Statement, { is: 'repeat rows'
       return made ? inItsYarn(made, withItems(items)) : withItems(items);
     });
   }
-  const n =
-    said.last === 0
+  const n = said.just
+    ? spelledJust(part)
+    : said.last === 0
       ? part.rows.length - (part.cycle?.first ?? Math.max(0, part.rows.length - 2))
       : (said.last ?? 1);
   return part.rows.slice(Math.max(0, part.rows.length - n)).map((row) => inItsYarn(row, rowAgain(row)));
 }
+
+/** The numbered rows right above; else a row, or two, that stand alone there. */
+function spelledJust({ cycle, rows }: PartBuild): number {
+  if (cycle && cycle.first + cycle.done === rows.length) return cycle.done;
+  let n = 0;
+  for (let row = rows.at(-1); isSpelled(row) && row.yarn === rows.at(-1)?.yarn; row = rows.at(-n - 1)) n += 1;
+  return n > 2 ? 0 : n;
+}
+
+const isSpelled = (row: MadeRow | undefined): row is MadeRow =>
+  row?.items !== undefined && row.own === undefined && row.kind === 'row';
 
 /** A stripe is worked again in its own yarn. */
 function inItsYarn({ yarn }: MadeRow, again: Again): Again {
@@ -124,9 +136,11 @@ function limitOf(
   const { until } = said;
   if (until === undefined) return { rows: 0 };
   if (until.is === 'count') return { rows: MOST_ROWS, count: until.stitches };
-  const { endRow, ...end } = { endRow: undefined, ...until };
+  const stripe = said.endYarn === undefined ? undefined : lastOfYarn(part, length, said.endYarn);
+  if (stripe === 0) return undefined;
+  const { endRow = stripe, ...end } = { endRow: undefined, ...until };
   const target = targetOf(build, piece, part, end);
-  const from = said.from ?? lastAre(part, length);
+  const from = stripe === undefined ? (said.from ?? lastAre(part, length)) : 1;
   if (target === undefined || (endRow !== undefined && from === undefined)) return undefined;
   const { stretch } = target;
   // 'rep these 2 rows until there are 8 rows' on a piece that has more: 8 of these
@@ -146,6 +160,12 @@ function limitOf(
       part.closed = true;
     },
   };
+}
+
+/** Which of the last rows, counted from 1, is the last in that yarn before another comes; 0 where there is none. */
+function lastOfYarn({ rows }: PartBuild, length: number, yarn: string): number {
+  const last = rows.slice(-length).map((row) => row.yarn === yarn);
+  return last.findIndex((is, i) => is && !last[(i + 1) % length]) + 1;
 }
 
 /** The count is there, or another round of the rows would go past it. */

@@ -73,7 +73,7 @@ function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
   if (last?.is === 'groups')
     return (
       (last.work === 'bo' ? readRestElided(c) : undefined) ??
-      readElidedGroups(c, last.work) ??
+      readElidedGroups(c, last.work, last.edge) ??
       readShapeThere(c, last.edge)
     );
   if (last?.is === 'bind off' && !last.rest) return readElidedGroups(c, 'bo');

@@ -15,8 +15,10 @@ import {
   takes,
   takesOne,
   takeTo,
+  takeWhole,
   took,
 } from '../../row/read/cursor.ts';
+import { takeKeptPattern } from './announced-pattern.ts';
 import type { Until } from './how-far.ts';
 import { ending } from './phrase/ending.ts';
 import { patternNamed, readBracketed, readFabric, readSpelledRib } from './phrase/fabric.ts';
@@ -46,12 +48,13 @@ const KEEPS = [
 export const readEven = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     // 'keeping the rib going, cast off …' says how, and works nothing
-    if (takeAnyPhrase({ ...c }, ...KEEPS)) return undefined;
+    if (takeAnyPhrase({ ...c }, ...KEEPS) || takeKeptPattern({ ...c })) return undefined;
     // 'on the remaining sts work in rib'
     takeAnyPhrase(c, 'on|over the? rem sts ,?');
     const first = readFirstStitches(c);
     const looks = readBegin(c);
     if (looks) takes(c, 'and', 'then');
+    const begins = sees(c, 'begin', 'beg', 'start', 'commence');
     const every = readEveryRow(c);
     const verb =
       every === undefined &&
@@ -81,9 +84,11 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const rows = readRows(c);
     const fabric =
       every ??
-      readFabricHere(c) ??
+      readFabricAnew(c, begins) ??
       (rows && took(c, 'of', 'in') ? readSpelledRib(c) : ribbed && rows ? readBracketed(c) : undefined);
     if (fabric) skipAsFor(c);
+    // 'begin pattern above'
+    if (fabric && took(c, 'patt')) takes(c, 'above');
     if (fabric?.is === 'rib') skipLastStitch(c);
     const first2 = first ?? readFirstStitches(c);
     const even2 = skipEven(c) || even;
@@ -91,6 +96,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     if (fabric !== undefined) takes(c, 'only');
     const over = readOver(c) ?? these;
     skipNotes(c);
+    const fromRow = readFromRow(c);
     const looks3 = looks2 ?? readBegin(c);
     // 'work in pattern to end of row' is a row
     if (seesPhrase(c, 'to the? end|last') && !even2) return undefined;
@@ -120,13 +126,16 @@ export const readEven = (c: Cursor): Statement | undefined =>
       ...(looks4 === undefined ? {} : { firstLooks: looks4 }),
       ...(over === undefined ? {} : { over }),
       ...(first2 === undefined ? {} : { firstStitches: first2 }),
+      ...(fromRow === undefined ? {} : { fromRow }),
     };
   });
 
 /** 'Begin St st', 'start pattern': not 'beg with', not 'start at'. */
 const startsFabric = (c: Cursor): boolean => {
   const fabric = readFabric(c);
-  return fabric?.is === 'named' || fabric?.is === 'rib' || (fabric?.is === 'pattern' && took(c, 'patt'));
+  return (
+    fabric?.is === 'named' || fabric?.is === 'rib' || (fabric?.is === 'pattern' && took(c, 'patt', 'above'))
+  );
 };
 
 /** 'End with 6 rows in garter st': rows of their own. */
@@ -164,6 +173,16 @@ const readFirstStitches = (c: Cursor): { work: 'k' | 'p'; n: number } | undefine
     return { work, n };
   });
 
+/** 'in pattern stitch, starting with row 2': which of its rows is the next. */
+const readFromRow = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    takes(c, ',', '(');
+    if (!takeAnyPhrase(c, 'beg|starting|commencing|start|begin with|on|at row')) return undefined;
+    const n = takeWhole(c);
+    takes(c, ')');
+    return n !== undefined && (c.at >= c.end || sees(c, ',', '.', ';', 'until', 'for')) ? n : undefined;
+  });
+
 /** 'in k2, p2 rib, ending with k2': as the count leaves it. */
 const skipLastStitch = (c: Cursor): boolean =>
   attempt(c, () => {
@@ -188,6 +207,12 @@ const readFabricHere = (c: Cursor): FabricSaid | undefined =>
     if (took(c, 'rib') && seesPhrase(c, 'for|until|to|in')) return patternNamed('rib');
     return readFabric(c);
   });
+
+/** 'Begin pattern' is the one that the text defines, and nothing that goes on. */
+const readFabricAnew = (c: Cursor, begins: boolean): FabricSaid | undefined => {
+  const fabric = readFabricHere(c);
+  return begins && fabric?.is === 'established' && took(c, 'patt') ? patternNamed('patt') : fabric;
+};
 
 const readBareRib = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
@@ -244,6 +269,8 @@ const readBegin = (c: Cursor): 'k' | 'p' | undefined =>
       (takes(c, 'with', 'on', 'by') || seesPhrase(c, 'k|p|rs|ws row'))
     ) {
       takes(c, 'a', 'an');
+      // 'a RS knit row'
+      if (seesPhrase(c, 'rs k|knit row') || seesPhrase(c, 'ws p row')) takes(c, 'rs', 'ws');
       const looks = takes(c, 'k', 'rs') ? 'k' : takes(c, 'p', 'ws') ? 'p' : undefined;
       if (looks && takes(c, 'row', 'rows')) {
         takes(c, ',', ')', '.');

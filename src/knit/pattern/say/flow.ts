@@ -237,10 +237,19 @@ function spelledOut(tokens: readonly Token[]): Token[] {
       open = false;
       if (token.text === ')') return word(':');
     }
+    // 'k l' of a scanned page
+    if (SCANNED.has(token.text) && isWord(before, 'k', 'p') && !token.glued && endsStitch(next))
+      return { ...token, kind: 'number', text: '1', word: '1', value: 1 };
     const off = token.text === 'of' && isWord(before, 'cast', 'bind');
     return off ? word('off') : token;
   });
 }
+
+/** What is read for a 1 where a page was scanned. */
+const SCANNED: ReadonlySet<string> = new Set(['l', 'i']);
+
+const endsStitch = (next: Token | undefined): boolean =>
+  next === undefined || isWord(next, ',', ';', '.', '*', ')', 'and', 'rep', 'rib', 'for', 'in');
 
 /** 'With B', 'join in B', 'yarn B': the text calls a yarn so. */
 const namesYarnB = (tokens: readonly Token[]): boolean =>

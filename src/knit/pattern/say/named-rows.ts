@@ -3,11 +3,13 @@ import {
   type Cursor,
   endsOrdinal,
   isWord,
+  sees,
   takeNumber,
   takePhrase,
   takes,
   takesOne,
   takeTo,
+  took,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Statement } from './statement.ts';
@@ -15,15 +17,16 @@ import type { Statement } from './statement.ts';
 /** 'From 1st to 8th row (sets patt)', 'rows 1 to 8 (form the pattern)': said by their numbers, they have them already. */
 function takeNumberedRows(c: Cursor): boolean {
   const from = takes(c, 'from');
-  const rows = takes(c, 'rows');
+  const rows = takes(c, 'rows') || (took(c, '(') && sees(c, 'first'));
   if (!from && !rows) return false;
   for (let ends = 0; ends < 2; ends += 1) {
     takes(c, 'row');
-    if (takeNumber(c) === undefined) return false;
+    if (!takes(c, 'first') && takeNumber(c) === undefined) return false;
     if (endsOrdinal(c.tokens[c.at])) takeTo(c, c.at + 1);
     takes(c, 'row', 'rows');
     if (ends === 0 && !takes(c, 'to', '-', 'and', 'through')) return false;
   }
+  takes(c, 'inclusive', 'incl');
   return true;
 }
 
@@ -41,7 +44,10 @@ export const readNamedRows = (c: Cursor): Statement | undefined =>
     if (takes(c, 'these', 'last', 'above', 'the', 'this')) {
       takes(c, 'last', 'above');
       const n = takeNumber(c);
-      if (takePhrase(c, 'row|rows') && (takesOne(c, 'forms a pattern') || takePhrase(c, CALLED))) {
+      const rows = takePhrase(c, 'row|rows');
+      // 'the last 8 rows (first to 8th rows incl) constitute pattern'
+      attempt(c, () => rows && takes(c, '(') && takeNumberedRows(c) && takes(c, ')'));
+      if (rows && (takesOne(c, 'forms a pattern') || takePhrase(c, CALLED))) {
         // 'these 2 rows form rib, repeat a further 4 times': what is ordered behind it is no name
         const order = c.tokens.findIndex(
           (token, i) =>

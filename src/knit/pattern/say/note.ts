@@ -20,6 +20,7 @@ import {
   took,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
+import { takeAnnouncedPattern, takeKeptPattern } from './announced-pattern.ts';
 import { hidesOrder, joinsOrder } from './orders-behind.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { readLength } from './phrase/measure.ts';
@@ -37,6 +38,7 @@ export const readNote = (c: Cursor): Statement | undefined =>
     const makes = takeAnother(c) ? 2 : takeMakes(c);
     if (makes !== undefined) return { is: 'note', about: 'another', makes };
     if (takeDivides(c)) return { is: 'note', about: 'divides' };
+    if (takeAnnouncedPattern(c)) return { is: 'note', about: 'aside' };
     if (takeAnyPhrase(c, 'break|cut|fasten off? the? yarn|wool|thread', 'break|cut|fasten off?')) {
       takes(c, ...YARN);
       // 'break off A', 'cut B and C'
@@ -268,7 +270,7 @@ function takeAside(c: Cursor, said: readonly Said[]): boolean {
   if (takeRowsByThen(c)) return true;
   if (takeMeasured(c) || takeAnnounced(c) || takeLengthByThen(c, said) || takeOrUntil(c, said) || skipOrSo(c))
     return true;
-  if (!takeAnyPhrase(c, ...ASIDES)) return false;
+  if (!takeAnyPhrase(c, ...ASIDES) && !takeKeptPattern(c)) return false;
   takes(c, ':', ',');
   return true;
 }

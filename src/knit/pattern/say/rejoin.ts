@@ -170,6 +170,7 @@ export function remaining(c: Cursor): number | 'some' {
     'for second|other side|shoulder',
     'for left|right front|shoulder|side',
     'for the? back|front',
+    'left|right shoulder|front',
   );
   takes(c, 'and');
   return n !== undefined && (sts || rest) && Number.isSafeInteger(n) ? n : 'some';

@@ -1,3 +1,4 @@
+import { readColourName } from '../../row/read/colour.ts';
 import {
   ahead,
   attempt,
@@ -48,13 +49,15 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     takes(c, 'rep', 'working', 'work');
     takes(c, 'from', 'the', 'through');
     // 'Repeat until it measures 6 cm'
-    const which = readWhich(c) ?? (rep && sees(c, 'until') ? { last: 0 } : undefined);
+    const which =
+      readWhich(c) ?? (rep && sees(c, 'until') ? { last: 0 } : rep && seesOnceMore(c) ? JUST : undefined);
     if (which === undefined || (!rep && (which.last !== undefined || !which.named))) return undefined;
     const { named: _, ...range } = which;
     // the rows of a chart are not in the text
     if (!rep && seesPhrase(c, 'of|from the? chart')) return undefined;
     takeAnyPhrase(
       c,
+      'of stripe patt',
       'of patt|chart|rib',
       'of the patt',
       'for panel|main|body|stitch|rib patt',
@@ -81,7 +84,14 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     const counted =
       (which.last ?? 0) > 0 && until === undefined && ahead(c, () => takeStated(c)) !== undefined;
     const once = closing || counted ? { times: 1 } : {};
-    return { is: 'repeat rows', ...range, ...once, ...(until ? { until } : {}) };
+    const endYarn = until === undefined ? undefined : readLastYarn(c);
+    return {
+      is: 'repeat rows',
+      ...range,
+      ...once,
+      ...(until ? { until } : {}),
+      ...(endYarn === undefined ? {} : { endYarn }),
+    };
   });
 
 /** 'rep rows 4–7, keeping first and last 3 sts in garter st, until …': the rows spell their own edges. */
@@ -91,10 +101,27 @@ const skipKept = (c: Cursor): boolean =>
     return readBorders(c) !== undefined && takes(c, ',') && sees(c, 'until', 'for', 'to');
   });
 
+/** 'Repeat 2 more times', and nothing else: the row or two that stand alone above it. */
+const JUST: Which = { last: 0, just: true };
+
+const seesOnceMore = (c: Cursor): boolean =>
+  ahead(c, () => readTimes(c)?.more === true && (c.at >= c.end || sees(c, '.', ';')));
+
+/** ', ending with 2 rows of A': the stripe that is the last. */
+const readLastYarn = (c: Cursor): string | undefined =>
+  attempt(c, () => {
+    takes(c, ',');
+    if (!takeAnyPhrase(c, 'end|ending|finish|finishing with|after')) return undefined;
+    if (takeNumber(c) === undefined || !takes(c, 'rows') || !takes(c, 'of', 'in', 'with')) return undefined;
+    takes(c, 'color', 'colour', 'yarn');
+    return readColourName(c);
+  });
+
 interface Which {
   readonly from?: number;
   readonly to?: number;
   readonly last?: number;
+  readonly just?: true;
   readonly named?: boolean;
 }
 

@@ -219,7 +219,8 @@ const ofRows = (even: Even, n: number): Even => {
 const readFabricRows = (c: Cursor, label: Label): Statement | undefined =>
   attempt(c, () => {
     // '1st row: knit plain' is that row, and is worked again by its number
-    if (!seesPhrase(c, 'work|cont|in') && !seesPhrase(c, 'beg|starting with a? k|p')) return undefined;
+    if (!seesPhrase(c, 'work|cont|in') && !seesPhrase(c, 'beg|starting with|on a? rs|ws? k|p'))
+      return undefined;
     const even = readEven(c);
     if (even?.is !== 'even' || !atEnd(c) || label.everyOther) return undefined;
     if (even.fabric?.is !== 'named' && even.fabric?.is !== 'rib') return undefined;

@@ -117,8 +117,12 @@ export type Statement =
       readonly from?: number;
       readonly to?: number;
       readonly last?: number;
+      /** 'Repeat 2 more times': one row or two, spelled out right above */
+      readonly just?: true;
       readonly times?: number;
       readonly until?: Until;
+      /** of stripes: the yarn in which the last rows are worked */
+      readonly endYarn?: string;
     }
   | {
       readonly is: 'even';
@@ -131,6 +135,8 @@ export type Statement =
       readonly over?: number;
       /** of a rib: with what its next row begins */
       readonly firstStitches?: { readonly work: 'k' | 'p'; readonly n: number };
+      /** of a pattern of rows: which of them is the next */
+      readonly fromRow?: number;
     }
   | { readonly is: 'rows'; readonly n: number; readonly items: readonly Item[] }
   | {

@@ -21,6 +21,7 @@ export const readYarn = (c: Cursor): Statement | undefined =>
     const done =
       c.at >= c.end ||
       isOneOf(peekWord(c), ', ; . :') ||
+      seesPhrase(c, '( with') ||
       sees(c, 'and', 'k', 'p', 'work', 'cont', 'bind', 'bo', 'pick');
     return done || seesPhrase(c, 'cast on|- on') ? { is: 'yarn', name } : undefined;
   });
@@ -34,9 +35,10 @@ const changed = (c: Cursor): string | undefined =>
     if (
       takes(c, 'change', 'changing', 'switch', 'switching')
         ? !takePhrase(c, 'back? to')
-        : !takes(c, 'join', 'joining', 'attach')
+        : !takes(c, 'join', 'joining', 'attach') && !seesPhrase(c, 'tie in|on')
     )
       return undefined;
+    if (takes(c, 'tie')) takes(c, 'on');
     takes(c, 'in');
     takes(c, ...YARN);
     return readColourName(c);

@@ -25,6 +25,11 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
       i += 2;
       continue;
     }
+    const all = allSizesAt(tokens, i);
+    if (all > 0) {
+      i += all - 1;
+      continue;
+    }
     const counts = includingAt(tokens, i);
     if (counts > 0) {
       i += counts - 1;
@@ -47,6 +52,15 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
     }
   }
   return out;
+}
+
+/** 'K3 (5, 7) sts; on all sizes: * p1, k7': the row goes on, whatever the size. */
+function allSizesAt(tokens: readonly Token[], at: number): number {
+  const before = tokens[at - 1];
+  if (before === undefined || isWord(before, '.', ':') || !isWord(tokens[at], 'on', 'for')) return 0;
+  return isWord(tokens[at + 1], 'all') && isWord(tokens[at + 2], 'sizes') && isWord(tokens[at + 3], ':')
+    ? 4
+    : 0;
 }
 
 /** 'cast off 4, k 40, including the st on the needle, …': as stitches are counted in a row anyway. */
@@ -138,6 +152,10 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
   // 'k2tog, psso (2 sts decreased), k to end': what the stitch before it does
   const does = inner.length === 3 && isWord(inner[1], 'st', 'sts') && means(inner[2]?.word, 'changed');
   if (does && isWord(tokens[end + 1], ',', ';')) return end;
+  // '(4 sts decreased in 3 rows)': what the rows before it come to
+  if (inner[0]?.kind === 'number' && isWord(inner[1], 'st', 'sts') && means(inner[2]?.word, 'changed')) {
+    if (isWord(inner[3], 'in', 'over') && isWord(inner.at(-1), 'row', 'rows')) return end;
+  }
   if (inner.some((token, i) => isWord(token, 'st', 'sts') && inner[i - 1]?.kind === 'number'))
     return undefined;
   if (namesStitches(tokens[at - 1], inner)) return end;

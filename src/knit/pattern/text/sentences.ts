@@ -4,6 +4,7 @@ import { means } from '../../row/read/meanings.ts';
 import {
   beginsStitch,
   beginsWithRow,
+  endsHeldStitches,
   holdsWorked,
   partsStitches,
   partsTurn,
@@ -84,6 +85,8 @@ function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): b
     beginsWithRow(tokens, from, at) ||
     endsNextRow(tokens, at) ||
     endsSide(tokens, from, at) ||
+    goesOnInGroups(tokens, from, at) ||
+    endsHeldStitches(tokens, at) ||
     partsStitches(tokens, from, at) ||
     partsTurn(tokens, from, at)
   )
@@ -103,6 +106,19 @@ const endsNextRow = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at - 2], 'next') &&
   tokens[at - 2]?.capital === true &&
   [tokens[at + 1]?.text, tokens[at + 1]?.word].some((word) => means(word, 'beginning of a row'));
+
+/** 'Cast on 6 sts at end of next 4 rows. 4 sts at end of next 6 rows.': what is done is said before the first of them only. */
+const goesOnInGroups = (tokens: readonly Token[], from: number, at: number): boolean =>
+  isWord(tokens[at - 1], 'rows') &&
+  tokens[at + 1]?.kind === 'number' &&
+  isWord(tokens[at + 2], 'st', 'sts') &&
+  isWord(tokens[at + 3], 'at', 'on') &&
+  tokens
+    .slice(at + 3, at + 10)
+    .some((token, i, all) => isWord(token, 'rows') && isWord(all[i - 2], 'next', 'foll')) &&
+  tokens
+    .slice(from, at)
+    .some((token, i, all) => isWord(token, 'cast', 'bind') && isWord(all[i + 1], 'on', 'off'));
 
 /** '1st row: (RS). K2.': the stop stands behind the side of the row. */
 const endsSide = (tokens: readonly Token[], from: number, at: number): boolean => {

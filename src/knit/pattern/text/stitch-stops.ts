@@ -1,6 +1,17 @@
 import { isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 
+/** '(sl next 2 sts to cn and hold in back), k2. Knit the 2 sts from cn, …': one crossing. */
+export const endsHeldStitches = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at + 1], 'k', 'p') &&
+  tokens
+    .slice(at + 2, at + 8)
+    .some(
+      (token, i, all) =>
+        isWord(token, 'from', 'off') &&
+        all.slice(i + 1, i + 4).some((one) => isWord(one, 'cn', 'cable', 'spare', 'dpn')),
+    );
+
 /** Farther on no colon ends a label. */
 const LONGEST_LABEL = 8;
 

@@ -62,6 +62,8 @@ const NEEDLE = [
   'onto|on|to cn|cable|dpn',
   'onto|on|to a|the|spare|extra cn|cable|dpn|needle',
   'onto|on|to a spare|dbl cn|cable|pointed',
+  'onto|on|to a spare? dbl pointed or cable',
+  'onto|on|to a spare dbl pointed',
 ];
 
 function crossed(c: Cursor): StitchName | undefined {
@@ -87,7 +89,7 @@ function crossed(c: Cursor): StitchName | undefined {
   gap(c);
   const second = knitOrPurl(c);
   if (!first || !second || second.n !== held) return undefined;
-  if (!takeAnyPhrase(c, 'from|off the? cn|cable', 'from|off dpn')) return undefined;
+  if (!takeAnyPhrase(c, 'from|off the? spare? cn|cable|needle', 'from|off dpn')) return undefined;
   takes(c, 'needle');
   if (first.n === held && !first.purl && !second.purl) return named(`c${2 * held}${front ? 'f' : 'b'}`);
   const purled = first.purl !== second.purl;

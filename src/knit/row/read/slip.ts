@@ -128,10 +128,14 @@ const readPassedOver = (c: Cursor): StitchName | undefined =>
     const tog = takes(c, 'tog');
     takeSts(c);
     gap(c);
-    if (!takeAnyPhrase(c, ...PSSO)) return undefined;
+    if (!takeAnyPhrase(c, ...PSSO) && !takeBarePass(c)) return undefined;
     takeAnyPhrase(c, 'the? k st', 'k 2 tog', 'them', 'both sts');
     return passedOver(slipped, purl, n, tog);
   });
+
+/** 'slip, k and pass,': over what, everybody knows. */
+const takeBarePass = (c: Cursor): boolean =>
+  attempt(c, () => takes(c, 'pass') && (c.at >= c.end || sees(c, ',', ';', '.', '*')));
 
 function passedOver(slipped: number, purl: boolean, n: number, tog: boolean): StitchName | undefined {
   if (slipped === 2) return !tog && n === 1 ? (purl ? 's2pp' : 's2kp') : undefined;

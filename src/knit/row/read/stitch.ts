@@ -80,7 +80,11 @@ const READERS: Readonly<Record<string, readonly Reader[]>> = {
   ...each(['co'], [readCastOn]),
   ...each(['c', 'cable', 't', 'tw', 'twist', 'cr', 'cross'], [readCastOn, readCross]),
   ...each(['pick', 'pu'], [readPickUp]),
-  ...each(['place', 'put', 'leave', 'transfer', 'move', 'keep'], [readMarker, readHold, readTake]),
+  // 'place next 2 sts on a cable needle' would be held, and 'place 2 sts on a holder' is no crossing
+  ...each(
+    ['place', 'put', 'leave', 'transfer', 'move', 'keep'],
+    [readMarker, readCableNeedle, readHold, readTake],
+  ),
   ...each(
     ['yo', 'yb', 'ytb', 'ybk', 'wb', 'wbk', 'yarn', 'wool', 'wl', 'w', 'with', 'bring', 'pass'],
     [readMovedSlip],

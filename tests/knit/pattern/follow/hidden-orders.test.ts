@@ -23,7 +23,7 @@ describe('what stitches of a row are called, in brackets behind their number,', 
     expect(marked(...begun, row)).toEqual([]);
   });
   it('but a side, or work, does', () => {
-    expect(marked(...begun, 'K 1 row (wrong side).')).toEqual([4]);
+    expect(marked(...begun, 'Work 2 rows in st st.', 'K 1 row (wrong side).')).toEqual([5]);
     expect(marked(...begun, 'Next row: K 12 (dec for sleeve), k 28.')).toEqual([4]);
   });
 });

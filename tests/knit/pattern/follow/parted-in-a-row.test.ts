@@ -220,15 +220,14 @@ Row 8: purl.
 Rep rows 1 and 2 once.
   > 20 Scarf/body 9 RS k2, p16, k2 · WS knit
 Rep rows 7 and 8 once.
-  > 20
-  > ✗ no rows to repeat @9:1
+  > 20 Scarf/body 11 RS k1, p1, knit to end · WS purl
 Rep rows 3 and 4 once.
   > 20
   > ✗ no rows to repeat @10:1
 Bind off.
-  > 20→0 Scarf/body 11 RS bind off all sts in pattern (0)
-  > = Scarf, other, 1 to make, lines 3 4 5 6 7 8 11
-  > =   body from {castOn 20}, RS: 6 reverse stocking 4 mm; 2 pattern in stocking 4 mm; 2 reverse stocking 4 mm; bind off
+  > 20→0 Scarf/body 13 RS bind off all sts in pattern (0)
+  > = Scarf, other, 1 to make, lines 3 4 5 6 7 8 9 11
+  > =   body from {castOn 20}, RS: 6 reverse stocking 4 mm; 2 pattern in stocking 4 mm; 2 reverse stocking 4 mm; 2 pattern in stocking 4 mm; bind off
 
     `),
   )('$title', expectAnnotated);

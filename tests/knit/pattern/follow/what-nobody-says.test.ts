@@ -350,14 +350,14 @@ Work 4 rows in rib.
 
 ### a side behind one row
 Cast on 8 sts. Knit 2 rows.
-  > 8 Piece/body 1 RS knit · WS knit
+  > 8 Piece/body 1 WS knit · RS knit
 P 1 row on WS for ridge.
-  > 8 Piece/body 3 RS purl
-  > ✗ side differs @2:9 saidSide WS, foundSide RS
+  > 8 Piece/body 3 WS purl
 K 1 row on WS.
-  > 8 Piece/body 4 WS knit
+  > 8 Piece/body 4 RS knit
+  > ✗ side differs @3:9 saidSide WS, foundSide RS
   > = Piece, other, 1 to make, lines 1 2 3
-  > =   body from {castOn 8}, RS: 4 stocking 4 mm; hold
+  > =   body from {castOn 8}, WS: 4 stocking 4 mm; hold
 
 ### one more sleeve
 Sleeve

@@ -35,7 +35,7 @@ describe('rows that are worked even, in all their wordings,', () => {
       {Begin|Start} {working|} st st → even: fabric {named, name stocking}
       {Begin garter st|Start garter st} → even: fabric {named, name garter}
       {Begin k1, p1 rib|Start k1, p1 rib} → even: fabric {rib, face kp}
-      Begin pattern → even: fabric {established}
+      Begin pattern → even: fabric {pattern, words patt, name '', else 'the pattern'}
       Start working in st st for 6 rows → even: fabric {named, name stocking}, until {rows, n 6}
       {End|Finish|Ending|Finishing} with 6 rows in garter st → even: fabric {named, name garter}, until {rows, n 6}
       {Work 6 rows|Cont 6 rows|Continue 6 rows} → even: until {rows, n 6}

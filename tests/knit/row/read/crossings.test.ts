@@ -11,6 +11,14 @@ const read = (text: string): string => {
 describe('a cable spelled out', () => {
   it.each([
     ['sl next 2 sts to cn and hold in front, k2, k2 from cn', 'c4f'],
+    [
+      'place next 3 sts on a spare double pointed or cable needle and hold at back of work, k3, knit the 3 sts from spare needle',
+      'c6b',
+    ],
+    [
+      'sl 2 sts on a spare double pointed needle and hold in front, knit next 2 sts, knit the 2 sts from spare needle',
+      'c4f',
+    ],
     ['sl next 2 sts to cn and hold at back, k2, k2 from cn', 'c4b'],
     ['sl next 2 sts to cn and hold in front, k next 2 sts, k2 from cn', 'c4f'],
     ['sl next 2 sts to cn and hold in front, k the next 2 sts, k2 from cn', 'c4f'],

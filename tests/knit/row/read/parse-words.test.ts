@@ -65,6 +65,7 @@ const cases: readonly (readonly [string, string])[] = [
   ['sl 1 purlwise wyif, sl 1 wyib', 'sl wyif, sl wyib'],
   ['ktbl, p1 tbl, k1b', 'k tbl, p tbl, k1 below'],
   ['C4F, p2, C4B, 2/2 LC, 3/3 RPC, T3B', 'c4f, p2, c4b, 2/2 lc, 3/3 rpc, t3b'],
+  ['slip, k and pass, k2', 'skp, k2'],
   ['sl next 3 sts to cn and hold in front, k3, k3 from cn', 'c6f'],
   ['bind off 5 sts, k to end', 'bind off 5 sts, knit to end'],
   ['Cast off all sts loosely', 'bind off all sts in pattern'],

@@ -87,13 +87,21 @@ export function rowsBetween(part: PartBuild, from: number, to: number): (readonl
   if (cycle) {
     const own = numberedRows(cycle).flatMap(({ n, items }) => (n >= from && n <= to ? [items] : []));
     // 'Rows 1 and 2 … rep rows 1 and 2 5 times. Row 13: … Rep rows 1 and 2 once'
-    return own.length > 0 ? own : (cycle.earlier ?? []).slice(from - 1, to);
+    return own.length > 0 ? own : known(cycle.earlier ?? [], from, to);
   }
-  return allRows(part).slice(from - 1, to);
+  return known(allRows(part), from, to);
 }
 
-/** The rows of the fabric on the needle by their number. */
-export function allRows({ cycle, fabric }: PartBuild): readonly (readonly Item[])[] {
+const known = (rows: ReturnType<typeof allRows>, from: number, to: number): (readonly Item[])[] =>
+  rows.slice(from - 1, to).filter((items) => items !== undefined);
+
+/** The rows of the fabric on the needle by their number; 'Row 13: …' leaves the first ones as they are. */
+export function allRows({ cycle, fabric }: PartBuild): readonly (readonly Item[] | undefined)[] {
+  if (cycle?.earlier) {
+    const all = [...cycle.earlier];
+    for (const { n, items } of numberedRows(cycle)) all[n - 1] = items;
+    return all;
+  }
   if (cycle) return orderedRows(cycle);
   return fabric.is === 'rows' ? (fabric.numbered ?? fabric.rows) : [];
 }

@@ -17,7 +17,7 @@ export type FabricState =
       readonly label: string;
       readonly faces: (Face | undefined)[];
       /** all rows by their number, where only some of them are worked on */
-      readonly numbered?: readonly (readonly Item[])[];
+      readonly numbered?: readonly (readonly Item[] | undefined)[];
     }
   /** nobody can say; `line`: where the text calls it by a name that nobody knows */
   | { readonly is: 'patt'; readonly label: string; readonly line?: number };

@@ -5,7 +5,7 @@ export interface Cycle {
   readonly rows: Map<number, readonly Item[]>;
   everyOther: readonly Item[] | undefined;
   /** rows from number 1 on that were a pattern before it began with a higher one */
-  readonly earlier?: readonly (readonly Item[])[];
+  readonly earlier?: readonly (readonly Item[] | undefined)[];
   /** highest number worked without a gap */
   done: number;
   /** highest number known */

@@ -1,5 +1,6 @@
-import type { Side } from '../../../row/step.ts';
-import { type Build, nextSide, type PartBuild } from './build.ts';
+import { expandRow } from '../../../row/expand.ts';
+import { otherSide, type Side } from '../../../row/step.ts';
+import { type Build, type MadeRow, nextSide, type PartBuild } from './build.ts';
 import { makeFabricRow } from './fabric-row.ts';
 import { makeOwnRow, makeWrittenRow } from './make-row.ts';
 import { takeBack } from './push-row.ts';
@@ -13,7 +14,8 @@ const sided = new WeakSet<PartBuild>();
  * stretch whose end the text leaves open takes one row more.
  */
 export function wantSide(build: Build, part: PartBuild, side: Side, second = false): boolean {
-  const first = second && !sided.has(part);
+  const unsaid = !sided.has(part);
+  const first = second && unsaid;
   sided.add(part);
   if (nextSide(part) === side) return true;
   if (part.rows.length === 0) {
@@ -53,7 +55,25 @@ export function wantSide(build: Build, part: PartBuild, side: Side, second = fal
     }
     return wrong === undefined;
   }
-  return false;
+  return unsaid && turnGarter(part);
+}
+
+/** 'Knit 5 rows. Row 1 (RS): …': a border that looks alike on both sides, of which nobody said it, began on the other one. */
+function turnGarter(part: PartBuild): boolean {
+  const { rows, sections, parent, from } = part;
+  const plain = (row: MadeRow): boolean =>
+    row.own === undefined &&
+    (row.kind === 'row' || (row.fabric.is === 'face' && row.fabric.name === 'garter')) &&
+    row.before === row.after &&
+    expandRow(row.steps, row.before).every((work) => work === 'k');
+  if (parent !== undefined || !('castOn' in from) || sections.some(({ stretch }) => stretch)) return false;
+  if (!rows.every(plain)) return false;
+  part.firstSide = otherSide(part.firstSide);
+  part.fabricRow += 1;
+  rows.forEach((row, i) => {
+    rows[i] = { ...row, side: otherSide(row.side), fabricRow: row.fabricRow + 1 };
+  });
+  return true;
 }
 
 const isOpen = ({ stretches }: Build, { id, endSide }: Stretch): boolean =>

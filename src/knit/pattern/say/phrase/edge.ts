@@ -32,7 +32,8 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
     () => takeAnyPhrase(c, 'first and last st|sts', 'first st and last st') && sees(c, 'of', 'on'),
   );
   if (outer || takesTwo(c)) return 'both';
-  if (takeAnyPhrase(c, 'beg|begin|start of each|both arm|armhole edge|side')) return 'both';
+  if (takeAnyPhrase(c, 'beg|begin|start of each|both arm|armhole edge|side', 'beg and ending of row|rows'))
+    return 'both';
   if (takeAnyPhrase(c, 'beg|begin|start', 'right hand end'))
     return edgeBegun(c) ?? edgeBegunAt(c) ?? 'beginning';
   if (takeAnyPhrase(c, 'each of both', 'both|each|either|every', '2')) {

@@ -94,6 +94,7 @@ const takesLessThanWanted = (c: Cursor): boolean =>
   attempt(c, () => {
     takesOne(c, 'what is measured');
     takes(c, 'is', 'measures');
+    takes(c, 'about', 'approx');
     if (readLength(c) === undefined || !takes(c, 'less', 'shorter')) return false;
     return takePhrase(c, 'than the? desired|required|wanted length?');
   });

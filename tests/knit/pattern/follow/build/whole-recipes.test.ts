@@ -255,14 +255,14 @@ Dec 1 st at each end every other row 2 times, then every row (36 sts).
 Cast on 20 sts.
   > →20
 K 1 row.
-  > 20 Piece/body 1 RS knit
+  > 20 Piece/body 1 WS knit
 Next row (RS): k.
-  > 20 Piece/body 2 WS knit
-  > ✗ side differs @3:1 saidSide RS, foundSide WS
+  > 20 Piece/body 2 RS knit
 With right side facing, k 1 row.
-  > 20 Piece/body 3 RS knit
+  > 20 Piece/body 3 WS knit
+  > ✗ side differs @4:1 saidSide RS, foundSide WS
   > = Piece, other, 1 to make, lines 2 3 4
-  > =   body from {castOn 20}, RS: 3 stocking 4 mm; hold
+  > =   body from {castOn 20}, WS: 3 stocking 4 mm; hold
 
 ### a row that is repeated until no stitch is left
 Cast on 5 sts.
