@@ -48,9 +48,11 @@ export function doCastOn(build: Build, stitches: number, anew: boolean): Fault |
   if (piece.parts.length === 0) build.heading = undefined;
   const lead = build.recent.at(-1)?.statement;
   const led = lead?.is === 'yarn' ? lead.name : lead?.is === 'needle' ? lead.yarn : undefined;
-  newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: 'RS' }).begunIn =
-    led ?? build.begunIn;
-  build.begunIn = undefined;
+  const part = newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: 'RS' });
+  part.begunIn = led ?? build.begunIn;
+  if (build.begunHeld) part.yarn = part.begunIn;
+  part.yarn ??= build.strands;
+  Object.assign(build, { begunIn: undefined, begunHeld: undefined });
   build.meanwhile = [];
   setMark(piece, 'start', build.part);
   return stitches > MOST_STITCHES ? fault('too many stitches', { stitches }) : undefined;

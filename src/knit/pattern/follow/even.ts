@@ -92,6 +92,7 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
     // behind rows in their own words it begins anew
     if (fabric.is === 'face' && part.rows.at(-1)?.own !== undefined)
       part.fabricRow = nextSide(part) === 'WS' ? 1 : 0;
+    if (part.told) part.told.was = undefined;
     return misfits(fabric, build, part);
   }
   if (part.fabric.label === 'rib' && fabric.label !== 'rib') setMark(piece, 'rib', part);

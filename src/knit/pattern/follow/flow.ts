@@ -15,7 +15,7 @@ import { countAfter, noteCount } from './build/uncounted.ts';
 import { tellHoles } from './buttonholes.ts';
 import { makesRows } from './makes-rows.ts';
 import { closePiece } from './other-side.ts';
-import { inNote, unread, workOwnWords } from './own-words.ts';
+import { headsNote, inNote, unread, workOwnWords } from './own-words.ts';
 import { sayAgain } from './repeat-stars.ts';
 import { doStatement } from './statement.ts';
 
@@ -138,7 +138,8 @@ function workSaid(
     statement.is !== 'pick up' &&
     statement.is !== 'gauge' &&
     statement.is !== 'multiple' &&
-    !(statement.is === 'even' && statement.wholly)
+    !(statement.is === 'even' && statement.wholly) &&
+    !(headsNote(build) && isForAll(statement))
   ) {
     note.kind = 'talk';
     // 'Note: keep 4 sts at each end in garter st throughout' is an order, and nobody knows for which pieces
@@ -188,6 +189,10 @@ function workSaid(
   }
   if (said.stated !== undefined) compare(build, said.stated, note, said);
 }
+
+/** 'Note: slip the first st of every row', 'Note: use 2 strands throughout': of all that is begun below it. */
+const isForAll = (statement: Said['statement']): boolean =>
+  statement.is === 'slips' || (statement.is === 'yarn' && statement.all === true);
 
 /** An order of a note is for rows to come, and nobody knows which. */
 const notTaken = ({ line, column }: Said): Fault => ({

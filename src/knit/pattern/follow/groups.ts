@@ -110,7 +110,13 @@ function markPlace(piece: PieceBuild, part: PartBuild): void {
 const boundOffAt = (mark: Mark): boolean => mark.part.rows[mark.rows - mark.part.baseRows]?.kind === 'groups';
 
 const evenSince = (part: PartBuild, row: number): boolean =>
-  part.rows.slice(row - part.baseRows).some(({ kind }) => kind === 'stretch' || kind === 'even');
+  part.rows
+    .slice(row - part.baseRows)
+    .some(({ kind }, i, rows) => kind === 'stretch' || kind === 'even' || straightFrom(rows, i));
+
+/** 'Knit 6 rows' spells them out: what is shaped has no more than three straight rows between. */
+const straightFrom = (rows: PartBuild['rows'], at: number): boolean =>
+  rows.slice(at, at + 4).filter(({ kind, before, after }) => kind === 'row' && before === after).length > 3;
 
 function workGroup(
   build: Build,

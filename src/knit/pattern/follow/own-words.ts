@@ -22,8 +22,10 @@ function nameNext(build: Build, title: Title | undefined): void {
 }
 
 /** Behind 'NOTE:', with stitches on the needle: what it orders is of the rows to come. */
-export const inNote = ({ talk, heading, part }: Build): boolean =>
-  talk && !isDone(part) && means(heading?.words.split(' ')[0], 'note of a line');
+export const inNote = (build: Build): boolean => headsNote(build) && !isDone(build.part);
+
+export const headsNote = ({ talk, heading }: Build): boolean =>
+  talk && means(heading?.words.split(' ')[0], 'note of a line');
 
 export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void {
   const { part } = build;

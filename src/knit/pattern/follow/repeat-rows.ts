@@ -145,8 +145,10 @@ function limitOf(
   const { stretch } = target;
   // 'rep these 2 rows until there are 8 rows' on a piece that has more: 8 of these
   if (until.is === 'rows in all' && target.rows === 0) return { rows: Math.max(0, until.n - length) };
-  const rows =
+  const ending =
     endRow === undefined ? target.rows : endingOn(endRow - (from ?? 1) + 1, target.rows, 0, length);
+  // as long as she likes is once at least
+  const rows = ending === 0 && until.is === 'open' ? length : ending;
   if (stretch === undefined) return { rows };
   const first = part.rows.length;
   part.closed = true;

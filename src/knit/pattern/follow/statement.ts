@@ -44,7 +44,8 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       nameRows(build, statement.name);
       return listDiffers(build, statement.rows);
     case 'yarn':
-      takeYarn(build, statement.name);
+      takeYarn(build, statement.name, statement.held);
+      if (statement.all) build.strands = statement.name;
       return undefined;
     case 'buttonholes':
       return doButtonholes(build, statement, ahead);
@@ -95,10 +96,11 @@ const byLengths = (statement: Statement): boolean =>
   statement.is === 'shape' && statement.beats.some(({ everyMm }) => everyMm !== undefined);
 
 /** The part in work goes on in that yarn; the one it was cast on in is said only where another comes. */
-function takeYarn(build: Build, name: string): void {
+function takeYarn(build: Build, name: string, held = false): void {
   const { part } = build;
   if (part === undefined || isDone(part)) {
     build.begunIn = name;
+    build.begunHeld = held;
     return;
   }
   part.stripes = undefined;

@@ -42,7 +42,9 @@ export function doWorkOn(
   if (stitches > part.live) return countDiffers(stitches, part.live);
   // 'work even on 53 sts' says how many there are; it parts none
   if (said.which === 'these') return countDiffers(stitches, part.live);
-  const last = said.which === 'last';
+  // 'K23, turn. Work on the first 23 sts': what the turn left lies in front of the next row
+  const turned = part.unworked > 0 && part.unworked + stitches === part.live;
+  const last = said.which === 'last' || turned;
   const sets = last ? [part.live - stitches, stitches] : [stitches, part.live - stitches];
   split(build, piece, part, sets, last ? 1 : 0, true);
   return undefined;

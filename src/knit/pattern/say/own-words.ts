@@ -103,6 +103,8 @@ export function ownWords(
     bids:
       followsElse(cursorOver(tokens, sentence.from, sentence.to)) ||
       bidsWork(cursorOver(tokens, sentence.from, sentence.to)) ||
+      // 'Attach yarn | and work other front': the rest of what was read
+      (first > sentence.from && bidsWork(cursorOver(tokens, first, sentence.to))) ||
       hidesOrder(tokens, sentence.from, sentence.to),
     short:
       sentence.to - sentence.from <= 9 &&

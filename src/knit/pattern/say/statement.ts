@@ -228,7 +228,8 @@ export type Statement =
   /** 'always slip the first st', 'always k the first st': how every row begins from here on, and ends */
   | { readonly is: 'slips'; readonly work?: 'sl' | 'sl wyif' | 'k'; readonly last?: 'k' | 'p' }
   /** 'with B': what comes next is worked in that yarn */
-  | { readonly is: 'yarn'; readonly name: string }
+  /** `held`: so many strands at once, which is shown from the first row on; `all`: throughout */
+  | { readonly is: 'yarn'; readonly name: string; readonly held?: true; readonly all?: true }
   /** rows just worked get a name: 'these 2 rows form rib' */
   | { readonly is: 'named rows'; readonly name: string; readonly rows?: number };
 

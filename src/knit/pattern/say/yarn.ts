@@ -10,20 +10,25 @@ import {
   takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
+import { readStrands } from './phrase/strands.ts';
 import type { Statement } from './statement.ts';
 
 /** 'With B, …', 'in A' behind rows, 'change to MC', 'join B': what follows is worked in that yarn. */
 export const readYarn = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    const name = readColour(c) ?? changed(c) ?? behindRows(c);
+    const one = readColour(c) ?? changed(c) ?? behindRows(c);
+    const name = one ?? readStrands(c);
     if (name === undefined) return undefined;
     takes(c, 'only');
+    const all = one === undefined && takes(c, 'throughout');
     const done =
       c.at >= c.end ||
       isOneOf(peekWord(c), ', ; . :') ||
       seesPhrase(c, '( with') ||
       sees(c, 'and', 'k', 'p', 'work', 'cont', 'bind', 'bo', 'pick');
-    return done || seesPhrase(c, 'cast on|- on') ? { is: 'yarn', name } : undefined;
+    return done || seesPhrase(c, 'cast on|- on')
+      ? { is: 'yarn', name, ...(one === undefined && { held: true, ...(all && { all }) }) }
+      : undefined;
   });
 
 /** 'Work 4 rows A'. */
@@ -40,6 +45,7 @@ const changed = (c: Cursor): string | undefined =>
       return undefined;
     if (takes(c, 'tie')) takes(c, 'on');
     takes(c, 'in');
+    takes(c, 'the', 'your');
     takes(c, ...YARN);
     return readColourName(c);
   });

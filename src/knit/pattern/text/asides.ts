@@ -177,6 +177,9 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
   if (isWord(first, 'when') && isWord(inner[1], 'stretched', 'slightly', 'pressed', 'blocked')) return end;
   // '(twice)' and '(worked 3 times)' say how often
   if (inner.length < 3 || inner.some((token) => isWord(token, 'time', 'x'))) return undefined;
+  // '… at beg of next 4 rows (twice at each side)' says it again; '3 sts (twice at each side)' says how often
+  if (isWord(first, 'twice') && !tokens.slice(Math.max(0, at - 9), at).some(({ word }) => word === 'rows'))
+    return undefined;
   const counts = isWord(first, 'once', 'twice', 'worked') && !means(inner[1]?.word, 'before next');
   return !counts && means(first.text, 'beginning of a comment') ? end : undefined;
 }

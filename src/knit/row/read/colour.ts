@@ -8,7 +8,7 @@ export const YARN = ['yarn', 'wool', 'color', 'colour', 'shade'];
 export const readColour = (c: Cursor): string | undefined =>
   attempt(c, () => {
     if (!takes(c, 'with', 'in', 'using')) return undefined;
-    takes(c, 'the');
+    takes(c, 'the', 'your');
     takes(c, ...YARN);
     return readColourName(c);
   });

@@ -8,7 +8,7 @@ describe('a cast-on behind other words, in all its wordings,', () => {
     table(`
       Starting at lower edge, cast on 80 sts → @25 cast on: stitches 80
       Beginning at lower edge with 4 mm needles and yarn A, cast on 80 sts → @25 needle: mm 4 | @43 yarn: name A | @55 cast on: stitches 80
-      Using a strand of each colour held together, loosely cast on 80 sts → @46 cast on: stitches 80
+      Using a strand of each colour held together, loosely cast on 80 sts → yarn: name 'a strand of each colour held together', held | @46 cast on: stitches 80
       BACK—Using larger needles, CO 80 sts → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 1} | @6 needle | @28 cast on: stitches 80
       LEFT FRONT With 4 mm needles, cast on 40 sts → heading: title {words 'left front', pattern 'left front', divides false, half left}, sideOnly false, talk false, places [], piece {name 'left front', makes 1, half left} | @12 needle: mm 4 | @31 cast on: stitches 40
       SLEEVES-Commence at top by casting on 80 stitches → heading: title {words sleeves, pattern sleeves, divides false}, sideOnly false, talk false, places [], piece {name sleeves, makes 2} | @28 cast on: stitches 80

@@ -133,7 +133,9 @@ describe('what changes no count and no row', () => {
       Dec 1 (24 wide rows in all), k → dec 1 ( 24 wide rows in all ) , k
       15 in (when {stretched|slightly|pressed|blocked}{| out| to size}) k → 15 in k
       15 in (when {dry|worn} to size) k → 15 in ( when DRY to size ) k
-      Dec 1 ({once|twice|worked} at each side) again → dec 1 again
+      Dec 1 ({once|worked} at each side) again → dec 1 again
+      Dec 1 (twice at each side) again → dec 1 ( twice at each side ) again
+      Of next 4 rows (twice at each side) again → of next 4 rows again
       Dec 1 (twice) again → dec 1 ( twice ) again
       Dec 1 (worked 3 times) again → dec 1 ( worked 3 times ) again
       Dec 1 (once before next dec) again → dec 1 ( once before next dec ) again

@@ -38,6 +38,8 @@ export interface Build {
   heading: Title | undefined;
   needle: number;
   begunIn?: string | undefined; // the yarn named last before a cast-on
+  begunHeld?: boolean | undefined; // it is several strands at once, which is shown wherever it is worked
+  strands?: string | undefined; // those of every part that is begun
   /** a piece named by a heading that has no stitches yet */
   pending: PieceHeading | undefined;
   /** how the last buttonhole was made, those that lie in rows to come, and those of the piece that is begun next */

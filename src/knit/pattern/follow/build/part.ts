@@ -168,7 +168,7 @@ export function split(
   setMark(piece, 'neck', part);
   const now = takeUp(build, piece, chosen);
   // what a turn left in front of the next row lies in front of it still
-  if (beforeRow && keep === 0) now.unworked = part.unworked;
+  if (beforeRow && keep === 0 && part.unworked < now.live) now.unworked = part.unworked;
   return now;
 }
 

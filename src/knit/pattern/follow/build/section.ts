@@ -7,6 +7,8 @@ import type { FabricState } from './fabric-state.ts';
 export interface ToldSection {
   readonly name: string;
   readonly fabric: FabricState;
+  /** the fabric before it, until the text names one within it */
+  was: FabricState | undefined;
   begun: boolean;
 }
 

@@ -8,14 +8,16 @@ import type { FabricState } from './fabric-state.ts';
 export function beginSection(build: Build, part: PartBuild, name: string, said: FabricSaid): void {
   const fabric = fabricOf(said, build, part);
   if (!fabric) return;
-  part.told = { name, fabric, begun: false };
+  part.told = { name, fabric, was: part.fabric, begun: false };
   part.closed = true;
 }
 
 /** A row that the text leaves to the fabric is worked in the one that the section was said to be in. */
 export function takeToldFabric(part: PartBuild): void {
   const { told } = part;
-  if (!told || told.begun) return;
+  // 'Hem, in garter st: Row 1: knit. Work 3 rows': the row spelled out is not all of it
+  if (!told || (told.begun && (part.fabric !== told.was || part.cycle?.repeated))) return;
+  told.was = undefined;
   part.fabric = told.fabric;
   part.fabricRow = (part.rows.length + (part.firstSide === 'WS' ? 1 : 0)) % 2;
   part.column = 0;

@@ -59,8 +59,7 @@ function readEnd(c: Cursor): End | undefined {
   const side = readSide(c);
   if (side === undefined) {
     const endRow = readPatternRow(c);
-    skipRowName(c);
-    return endRow === undefined ? {} : { endRow };
+    return skipRowName(c) ? (endRow === undefined ? {} : { endRow }) : undefined;
   }
   const facing = takes(c, 'facing');
   takes(c, 'row', 'rows', 'side');
@@ -113,9 +112,14 @@ const takeEnding = (c: Cursor): boolean =>
     );
   });
 
-function skipRowName(c: Cursor): void {
+/** Not where something is to come within it: 'end the piece with 4 rows of garter st', 'finish the other front'. */
+function skipRowName(c: Cursor): boolean {
   // 'ending on a 2nd row and inc 6 sts evenly'
   const more = () =>
     isOneOf(peekWord(c), 'and &') && isOneOf(peekWord(c, 1), 'inc dec increasing decreasing bind cast work');
-  while (peek(c) && !isOneOf(peekWord(c), ', . ; )') && !more()) c.at += 1;
+  while (peek(c) && !isOneOf(peekWord(c), ', . ; )') && !more()) {
+    if (rowsToCome(c) || seesPhrase(c, 'other|second front|side|half|shoulder|sleeve')) return false;
+    c.at += 1;
+  }
+  return true;
 }

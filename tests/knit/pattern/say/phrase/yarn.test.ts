@@ -10,9 +10,9 @@ describe('a yarn, in all its wordings,', () => {
       Using white, k 1 row → yarn: name white | @14 rows: n 1, items 'k to {left 'what follows'}'
       Holding white, k 1 row → note: about yarn | @16 rows: n 1, items 'k to {left 'what follows'}'
       In white, k 1 row → yarn: name white | @11 rows: n 1, items 'k to {left 'what follows'}'
-      With 2 strands of yarn, k 1 row → note: about yarn | @25 rows: n 1, items 'k to {left 'what follows'}'
-      With 2 strands held together, k 1 row → note: about yarn | @31 rows: n 1, items 'k to {left 'what follows'}'
-      With 2 strand held together, k 1 row → note: about yarn | @30 rows: n 1, items 'k to {left 'what follows'}'
+      With 2 strands of yarn, k 1 row → yarn: name '2 strands of yarn', held | @25 rows: n 1, items 'k to {left 'what follows'}'
+      With 2 strands held together, k 1 row → yarn: name '2 strands held together', held | @31 rows: n 1, items 'k to {left 'what follows'}'
+      With 2 strand held together, k 1 row → yarn: name '2 strand held together', held | @30 rows: n 1, items 'k to {left 'what follows'}'
       With 2 ply held together, k 1 row → note: about yarn | @27 rows: n 1, items 'k to {left 'what follows'}'
       With 2 balls held together, k 1 row → note: about yarn | @29 rows: n 1, items 'k to {left 'what follows'}'
       With white cast on 20 sts → yarn: name white | @12 cast on: stitches 20
@@ -35,7 +35,7 @@ describe('a yarn, in all its wordings,', () => {
       With ws k 1 row → note: about facing | @9 rows: n 1, items 'k to {left 'what follows'}'
       With white right k 1 row → ✗ stitch or repeat expected @12
       With k 1 row → note: about facing | ✗ stitch or repeat expected @8
-      With 3 strands k 1 row → note: about yarn | @16 rows: n 1, items 'k to {left 'what follows'}'
+      With 3 strands k 1 row → yarn: name '3 strands', held | @16 rows: n 1, items 'k to {left 'what follows'}'
       With red old new blue green white black, k 1 row → ✗ stitch or repeat expected @10
       Holding red old new blue green white black, k 1 row → ✗ stitch or repeat expected @1
     `),
