@@ -31,7 +31,7 @@ function Held() {
 function Refused({ fault }: { readonly fault: Fault }) {
   useEffect(() => forgetRefused, []);
   return (
-    <Notice kind="warning" title={say('notices.tapAgain')} live>
+    <Notice kind="warning" title={say('notices.checkRow')} live>
       {saysFault(fault)}
     </Notice>
   );

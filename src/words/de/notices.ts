@@ -17,7 +17,7 @@ export const words: Translation<typeof english> = {
   heldOld:
     'Diese Seite ist zu alt zum Schreiben. Deine Reihen liegen neben dem Speicher: Lade die Seite neu, dann kommen sie hinein.',
   notSaved: 'Nicht gespeichert: nicht weiterstricken',
-  tapAgain: 'Nicht gespeichert: noch einmal tippen',
+  checkRow: 'Nicht gespeichert: erst die Reihe prüfen',
   onlyHere: {
     one: 'Strick nicht weiter: {count} Reihe steht nur auf dieser Seite. Schreib dir auf, wo du bist, bevor du sie neu lädst oder schließt.',
     other:

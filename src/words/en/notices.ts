@@ -15,7 +15,7 @@ export const words = {
   heldOld:
     'This page is too old to write. Your rows are kept beside the storage: load the page again, and they go in.',
   notSaved: 'Not saved: do not knit on',
-  tapAgain: 'Not saved: tap again',
+  checkRow: 'Not saved: check the row first',
   onlyHere: {
     one: 'Do not knit on: {count} row is in this page alone. Note down where you are before you load it again or close it.',
     other:
