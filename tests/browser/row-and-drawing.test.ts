@@ -159,24 +159,6 @@ describe('a shaping row on the smallest phone in German', () => {
   });
 });
 
-describe('the count', () => {
-  it.each(['English', 'Deutsch', 'Français'] as const)(
-    'is found in the same place on a plain row and on the shaping row after it, and so is what lies below (%s)',
-    async (language) => {
-      const places = async (row: number) => {
-        await wear(page(), settings(), plain);
-        await toRow(row);
-        await look({ ...plain, name: language, language });
-        await page().locator('.ladder').waitFor();
-        return (await boxes('.row-count, .ahead')).map(({ top }) => top);
-      };
-      const onPlain = await places(116);
-      expect(onPlain).toHaveLength(2);
-      expect(await places(117)).toEqual(onPlain);
-    },
-  );
-});
-
 describe('the drawing of a piece', () => {
   it('is on the garment’s own page as it is beside the row', async () => {
     await come('sleeve in work', 'garment', 'garment unfolded');

@@ -1,7 +1,7 @@
 import { turn } from './turn.ts';
 
 /** After so many turns each of these files was tried; one in so many a run, so that a run stays near to five minutes on two processors. */
-export const TURNS = 6;
+export const TURNS = 12;
 
 /**
  * Files in a browser that are tried once in so many turns: each looks at a screen or goes a way of its own, and seldom
@@ -12,7 +12,9 @@ const inBrowser = [
   'count',
   'whole-in-sight',
   'in-its-place',
+  'third-look',
   'second-look',
+  'row-and-drawing',
   'in-sizes',
   'right-to-left',
   'two-ways',
