@@ -10,6 +10,13 @@ import { until } from './until.ts';
 
 afterAll(removeProfiles);
 
+/** With its last shoulder: what is done and what it took is the whole piece, 128 rows, 63 and 64. */
+async function saysThatTheFrontIsDone(page: Page): Promise<void> {
+  const end = page.locator('.part-end');
+  await expect.poll(() => end.locator('.part-end-head').innerText()).toBe('Front is done');
+  await end.getByText('255 rows · 1 sitting').waitFor();
+}
+
 /** The panel as it was knitted, and below it the way on, both in sight on a phone. */
 async function showsWhatWasMade(page: Page): Promise<void> {
   const low = (selector: string) =>
@@ -50,6 +57,7 @@ it('a garment that is knitted to the last row says so, with what it took and whe
     await knitter.pad.tap();
     await page.locator('.part-end').waitFor();
     if (parts === 0) await showsWhatWasMade(page);
+    if (make.endsWith('/front/2/1')) await saysThatTheFrontIsDone(page);
     await knitter.open('#/g/sample');
     make = await nextAfter(make);
   }

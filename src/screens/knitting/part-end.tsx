@@ -1,8 +1,10 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { makeInHand } from '../../app/in-hand/make-in-hand.ts';
 import { nextMake } from '../../app/in-hand/next-make.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { garmentInHand, type InHand, storedRows } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
+import type { PlaceRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { Shows } from '../../ui/screen/shows.tsx';
@@ -21,7 +23,8 @@ export function PartEnd({ now, title }: { readonly now: InHand; readonly title: 
     const isLost = document.activeElement === document.body;
     if (isLost && storedRows.peek() > 0) box.current?.focus({ preventScroll: true });
   }, []);
-  const head = saysHead(now.part, title);
+  const places = finishedWith(now);
+  const head = places.length > 1 ? saysPiece(now) : saysHead(now.part, title);
   return (
     <section class="part-end" ref={box} tabIndex={-1} aria-label={head}>
       <Shows what="part-end" />
@@ -31,11 +34,23 @@ export function PartEnd({ now, title }: { readonly now: InHand; readonly title: 
       </p>
       <PlaceMap now={now} />
       <p class="part-end-work">{saysEnd(now.part)}</p>
-      <TookLine garment={now.place.garment} places={[now.place]} />
+      <TookLine garment={now.place.garment} places={places} />
       <Next now={now} />
       <QuietLine isEmpty={false} />
     </section>
   );
+}
+
+/** What is finished with this part: it alone, or with the last one all of its piece; of a copy once the garment is read. */
+function finishedWith({ place }: InHand): readonly PlaceRecord[] {
+  const { places = [] } = makeInHand() ?? {};
+  const all = places.map((one) => (one.id === place.id ? place : one));
+  return all.length > 0 && all.every(({ rows, total }) => rows >= total) ? all : [place];
+}
+
+function saysPiece({ part, place }: InHand): string {
+  const recipe = makeInHand()?.recipe;
+  return say('partEnd.partDone', { part: saysMake(part.piece, '', place.make, recipe ?? place.make) });
 }
 
 /** A part without rows is not knitted: a neck whose middle rests for its band. */

@@ -19,7 +19,7 @@ export const words: Translation<typeof english> = {
   lock: 'Sperren',
   legend: 'Was die Wörter bedeuten',
   announce: 'Reihe {row} von {rows}, {side}. {what}. Danach {count}.',
-  announceEnd: '{part} ist fertig.',
+  announceEnd: '{part}: letzte Reihe gestrickt.',
   setUp: 'Vor Reihe 1',
   setUpCastOn: {
     one: 'Mit Nadel {needle} {count} Masche anschlagen.',
