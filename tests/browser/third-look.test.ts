@@ -122,9 +122,18 @@ describe('the making up of a garment that is half knitted', () => {
       page()
         .locator(selector)
         .first()
-        .evaluate((it) => getComputedStyle(it).fill);
-    expect(await worn('.together-cloth:not(.together-unknit)')).not.toBe('none');
-    expect(await worn('.together-unknit')).toBe('none');
+        .evaluate((it) => {
+          const { fill, strokeDasharray } = getComputedStyle(it);
+          return { fill, isDashed: strokeDasharray !== 'none' };
+        });
+    const cloth = await worn('.together-cloth:not(.together-unknit)');
+    // as on the garment's own page: empty, in a whole line; only what is there is dashed where it is not sewn
+    const unknit = await worn('.together-unknit');
+    expect(unknit.isDashed).toBe(false);
+    expect(cloth.fill).not.toBe(unknit.fill);
+    expect((await worn('.together-key .together-unknit')).isDashed).toBe(false);
+    expect((await worn('.together-key .together-open')).isDashed).toBe(true);
+    expect(await page().locator('.together g > .together-open').count()).toBeGreaterThan(0);
     expect(await page().locator('.together-key').innerText()).toContain('Not knitted yet');
     const steps = await page().locator('.making-step').allInnerTexts();
     const said = steps.map((one) => one.replace(/\s+/g, ' '));

@@ -80,6 +80,7 @@ export function ComingTogether({ made, garment, ticked, inHand, isKnitted, onSte
         {(['sewn', 'hand', 'open'] as const).map((state) => (
           <span key={state}>
             <svg viewBox="0 0 28 10" aria-hidden="true">
+              {state === 'open' && <path class="together-lies" d="M1 5H27V10H1z" />}
               <path class={`together-${state}`} d="M1 5H27" />
               {state === 'sewn' && (
                 <path
