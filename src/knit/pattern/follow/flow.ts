@@ -14,6 +14,7 @@ import { isDone } from './build/part.ts';
 import { countAfter, noteCount } from './build/uncounted.ts';
 import { tellHoles } from './buttonholes.ts';
 import { makesRows } from './makes-rows.ts';
+import { namesRowsBelow } from './names-rows.ts';
 import { closePiece } from './other-side.ts';
 import { headsNote, inNote, unread, workOwnWords } from './own-words.ts';
 import { sayAgain } from './repeat-stars.ts';
@@ -56,7 +57,8 @@ export function runFlow(
     const had = { faults: note.faults.length, part: build.part, rows: build.part?.rows.length ?? 0 };
     if (build.full) note.kind = note.kind ?? 'talk';
     else if (one.is === 'own words') {
-      workOwnWords(build, one, note);
+      if (namesRowsBelow(one, flow[i + 1])) note.kind = note.kind ?? 'talk';
+      else workOwnWords(build, one, note);
       // 'Cable panel (35 sts)' names the rows below it
       build.castOnUnread ||= one.castsOn && (build.part === undefined || isDone(build.part));
       const isName = one.short && one.title !== undefined && !one.bids && !one.asks;

@@ -15,7 +15,7 @@ export function sayAgain(flow: readonly Flow[]): readonly Flow[] {
   for (const [i, one] of flow.entries()) {
     const said = one.is === 'said' ? one.said.statement : undefined;
     if (said?.is === 'heading' && said.piece) stars.clear();
-    const sign = said?.is === 'star' ? 1 : said?.is === 'stars' ? 2 : undefined;
+    const sign = said?.is === 'star' ? 1 : said?.is === 'stars' && !said.three ? 2 : undefined;
     // '… k to end.* Rep from * to *': the second closes what the first began
     const open = sign && stars.get(sign);
     const closes = open && repeats(flow[i + 1], sign);

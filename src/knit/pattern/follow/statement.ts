@@ -1,7 +1,7 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Side } from '../../row/step.ts';
 import type { Said, Statement } from '../say/statement.ts';
-import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
+import { type Build, nextSide } from './build/build.ts';
 import { useCycle } from './build/cycle.ts';
 import { isDone, setMark } from './build/part.ts';
 import { inYarn } from './build/push-row.ts';
@@ -35,8 +35,10 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       if (statement.about === 'marker' && build.piece && build.part)
         setMark(build.piece, 'marker', build.part);
       return undefined;
+    // where the last of them stands is what other pieces are worked to
     case 'stars':
-      if (build.piece && build.part) markStars(build.piece, build.part);
+      if (build.piece && build.part)
+        setMark(build.piece, statement.three ? 'three stars' : 'stars', build.part);
       return undefined;
     case 'next side':
       return doNextSide(build, statement.side);
@@ -115,9 +117,6 @@ function takeYarn(build: Build, name: string, held = false): void {
   part.yarn = name;
   part.closed = true;
 }
-
-/** Where the second of two stars stands is what other pieces are worked to. */
-const markStars = (piece: PieceBuild, part: PartBuild): void => setMark(piece, 'stars', part);
 
 function doNextSide(build: Build, side: Side): Fault | undefined {
   const { part } = build;

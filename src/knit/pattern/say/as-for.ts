@@ -61,7 +61,10 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
     takes(c, ',');
     const reversing = readReversing(c);
     const stars = between || takeFromStars(c);
-    const to: AsFarAs | undefined = stars ? { is: 'place', place: 'stars' } : (early ?? readAsFarAs(c));
+    const three = stars && c.tokens[c.at - 3]?.text === '*';
+    const to: AsFarAs | undefined = stars
+      ? { is: 'place', place: three ? 'three stars' : 'stars' }
+      : (early ?? readAsFarAs(c));
     const reversing2 = readReversing(c) || reversing;
     return {
       is: 'as for',
@@ -74,7 +77,13 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
 
 /** 'from ** to **', 'to **'. */
 const takeFromStars = (c: Cursor): boolean =>
-  takeAnyPhrase(c, 'from * * to|until * *', 'from beg|start to * *', 'up? to|until * *', 'as far as * *');
+  takeAnyPhrase(
+    c,
+    'from * * *? to|until * * *?',
+    'from beg|start to * * *?',
+    'up? to|until * * *?',
+    'as far as * * *?',
+  );
 
 /** 'shape armhole(s)', 'armhole shaping', 'shoulder': only that stretch of the other piece is worked. */
 const readOnly = (c: Cursor): Place | undefined =>

@@ -158,7 +158,7 @@ const readPlaceFirst = (c: Cursor): Place | undefined =>
     return peekNumber(c) === undefined ? undefined : place;
   });
 
-function readGroup(
+export function readGroup(
   c: Cursor,
   before: Place | undefined,
   chained: EdgeName | undefined,
@@ -216,7 +216,7 @@ function readGroup(
   return { groups: [n, ...others].flatMap((stitches) => groupsOf(stitches, at, shared, undefined)), place };
 }
 
-const endsHere = (c: Cursor): boolean => c.at >= c.end || isOneOf(peekWord(c), '. ; , ( and');
+export const endsHere = (c: Cursor): boolean => c.at >= c.end || isOneOf(peekWord(c), '. ; , ( and');
 
 /** '2 x 3 sts': how often stands first. */
 const takeOften = (c: Cursor): number | undefined =>
@@ -266,7 +266,7 @@ function readInline(c: Cursor): Beat[] | undefined {
   return times ? [{ every: 2, times: times.n }] : other ? [{ every: 2, times: 1 }] : undefined;
 }
 
-function groupsOf(
+export function groupsOf(
   stitches: number,
   edge: EdgeName,
   beats: readonly Beat[],
@@ -283,27 +283,3 @@ function groupsOf(
     ...(beat.side === undefined ? {} : { side: beat.side }),
   }));
 }
-
-const readOnNext = (c: Cursor, edge: EdgeName): GroupSaid[] | undefined => {
-  const stitches = takeWhole(c);
-  if (stitches === undefined || !takePhrase(c, STS) || !seesPhrase(c, 'on|in each? of? the? next|foll'))
-    return undefined;
-  const beats = readBeats(c);
-  const closed = beats.length > 0 && beats.every(({ times }) => times !== undefined);
-  return closed && endsHere(c) ? groupsOf(stitches, edge, beats, undefined) : undefined;
-};
-
-/** '… at beg of next row, | then 3 sts at neck edge on foll alt rows 3 times': what is done stands before the first of them only. */
-export const readElidedGroups = (c: Cursor, work: 'bo' | 'co', edge?: EdgeName): Statement | undefined =>
-  attempt(c, () => {
-    // '3 sts on next 8 rows': at the edge of those before
-    const there = edge === undefined ? undefined : attempt(c, () => readOnNext(c, edge));
-    if (there) return { is: 'groups', work, edge: edge as EdgeName, groups: there };
-    const one = readGroup(c, undefined, undefined);
-    const closed = one?.place?.beats.every(
-      ({ times, toCount }) => times !== undefined || toCount !== undefined,
-    );
-    return closed && one?.place
-      ? { is: 'groups', work, edge: one.place.edge, groups: one.groups }
-      : undefined;
-  });

@@ -17,7 +17,7 @@ export type EdgeName =
 export type Place = 'armhole' | 'neck' | 'shoulder' | 'raglan' | 'cap' | 'rib' | 'waist';
 
 /** What a piece remembers of its rows: its places, its start, the last heading, the last section, a marker. */
-export type MarkName = Place | 'stars' | 'start' | 'heading' | 'section' | 'marker';
+export type MarkName = Place | 'stars' | 'three stars' | 'start' | 'heading' | 'section' | 'marker';
 
 /** Where a measuring begins; 'here' is the row in hand. */
 export type From = MarkName | 'here';
@@ -77,7 +77,7 @@ export type EndEdge = 'neck' | 'armhole';
 
 /** How much of another piece is worked again: 'to armhole', 'to 2 rows before armhole', 'to 60 sts', 'until 38 cm'. */
 export type AsFarAs =
-  | { readonly is: 'place'; readonly place: Place | 'stars' }
+  | { readonly is: 'place'; readonly place: Place | 'stars' | 'three stars' }
   | { readonly is: 'rows before'; readonly rows: number; readonly place?: Place }
   | { readonly is: 'rows after'; readonly rows: number; readonly from: MarkName; readonly past?: true }
   | { readonly is: 'count'; readonly stitches: number }

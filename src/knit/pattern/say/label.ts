@@ -96,7 +96,8 @@ const sideAfter = (c: Cursor): 'RS' | 'WS' | undefined =>
   });
 
 /** A label without a colon is one only where a row follows at once: 'Row 1 K2, p2'. */
-const looksLikeRow = (c: Cursor): boolean => seesOne(c, 'beginning of a row');
+const looksLikeRow = (c: Cursor): boolean =>
+  seesOne(c, 'beginning of a row') || seesPhrase(c, 'beg|starting|commencing with|on a? rs|ws? k|p row');
 
 function numbered(c: Cursor): Label | undefined {
   if (!takePhrase(c, ROWS)) return undefined;

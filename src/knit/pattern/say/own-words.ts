@@ -61,6 +61,8 @@ export interface OwnWords {
   readonly beside?: boolean;
   /** she has said herself how many rows it is, and the count after them */
   readonly mended?: boolean;
+  /** it may only say what the rows below it make: 'Work picot edge of brim' */
+  readonly announces?: true;
   /** what it may call what follows */
   readonly title?: Title;
   readonly line: number;
@@ -113,6 +115,9 @@ export function ownWords(
     rows: Math.min(MOST_OWN_ROWS, label ? labelled(label) : rowsSaid(c)),
     open: isOpen(c),
     ...(has('rib') ? { rib: true } : {}),
+    ...(first === sentence.from && announces(cursorOver(tokens, first, sentence.to))
+      ? { announces: true }
+      : {}),
     ...((has('entire', 'whole', 'throughout') || (has('is', 'are') && has('worked', 'knitted'))) &&
     has('garter', 'gst', 'moss', 'rib')
       ? { wholly: true }
@@ -124,6 +129,18 @@ export function ownWords(
     ...(stated === undefined ? {} : { stated: stated.stitches }),
   };
 }
+
+/** 'Work bonnet back section': a part by its name, no number and no other order. */
+const announces = (c: Cursor): boolean =>
+  ahead(c, () => {
+    if (!takes(c, 'work', 'make', 'begin', 'start', 'shape')) return false;
+    const said = c.tokens.slice(c.at, c.end).filter((token) => !isWord(token, ':', '.'));
+    return (
+      said.length < 7 &&
+      said.every((token) => token.kind === 'word' && !isWord(token, 'buttonhole', 'buttonholes', 'hole')) &&
+      said.some((token) => means(token.text, 'part that rows make'))
+    );
+  });
 
 const labelled = (label: Label): number => label.next ?? Math.max(1, label.rows.length);
 

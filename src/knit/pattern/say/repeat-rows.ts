@@ -76,6 +76,15 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
       readToCount(c, ',', '-');
       // '(12 rows)': what it comes to
       attempt(c, () => takes(c, '(') && takeNumber(c) !== undefined && takePhrase(c, 'rows )'));
+      // '= 16 rows rib'
+      attempt(
+        c,
+        () =>
+          takes(c, '=', '-') &&
+          takeNumber(c) !== undefined &&
+          takePhrase(c, 'rows of? rib|patt?') &&
+          c.at >= c.end,
+      );
       const n = times.total ? times.n - 1 : times.n;
       return { is: 'repeat rows', ...range, times: Math.max(0, n) };
     }

@@ -150,6 +150,16 @@ export function readSentence(
     if (c.at === at) return { said, fault: expected(c, 'stitch or repeat expected'), rest: at };
     last = { begin: at, end: c.at };
   }
+  const open = said.at(-1)?.statement;
+  // '… AT THE SAME TIME when armhole measures 8 cm.' and no more: what is done then stands elsewhere
+  if (open?.is === 'at the same time' && open.after && !isWord(tokens[c.end - 1], ':'))
+    return {
+      said: said.slice(0, -1),
+      fault: expected(cursorOver(tokens, last.begin), 'stitch or repeat expected'),
+      rest: last.begin,
+      beside: true,
+      order: true,
+    };
   return { said };
 }
 

@@ -3,4 +3,10 @@ import type { Statement } from './statement.ts';
 
 /** Two stars on their own: a place that another piece is worked from or to. */
 export const readStars = (c: Cursor): Statement | undefined =>
-  attempt(c, () => (takePhrase(c, '* *') ? { is: 'stars' } : undefined));
+  attempt(c, () =>
+    takePhrase(c, '* * *')
+      ? { is: 'stars', three: true }
+      : takePhrase(c, '* *')
+        ? { is: 'stars' }
+        : undefined,
+  );

@@ -80,7 +80,7 @@ export type Statement =
   /** '(RS)', 'noting first row is a WS row': the side of the row that comes next */
   | { readonly is: 'next side'; readonly side: Side }
   /** two stars: what another piece works 'from ** to **' */
-  | { readonly is: 'stars' }
+  | { readonly is: 'stars'; readonly three?: true }
   /** one star before instructions: they are repeated from there */
   | { readonly is: 'star' }
   /** 'repeat from * 3 times more': the instructions since one star, or two */

@@ -180,6 +180,13 @@ function castsOnNextRow(tokens: readonly Token[], at: number): boolean {
 function labelAt(tokens: readonly Token[], at: number): number {
   const [a, b, c] = [tokens[at], tokens[at + 1], tokens[at + 2]];
   if (a?.kind === 'number' && endsOrdinal(b) && isWord(c, 'row')) return 3;
+  // '3rd and 4th rows'
+  const second =
+    a?.kind === 'number' &&
+    endsOrdinal(b) &&
+    isWord(c, 'and', '-', 'to') &&
+    tokens[at + 3]?.kind === 'number';
+  if (second && endsOrdinal(tokens[at + 4]) && isWord(tokens[at + 5], 'rows')) return 6;
   const other = a?.kind === 'number' && endsOrdinal(b) ? everyOtherAt(tokens, at + 2) : 0;
   if (other > 0) return 2 + other;
   return isWord(a, 'row') && b?.kind === 'number' ? 2 + everyOtherAt(tokens, at + 2) : 0;

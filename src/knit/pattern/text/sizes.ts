@@ -187,6 +187,8 @@ export function bracketed(
     if (tokens[i]?.text === close) return { values, to: i + 1 };
     if (!PARTING.has(tokens[i]?.text ?? '')) return undefined;
     i += 1;
+    // '(16, 18, )'
+    if (values.length > 1 && tokens[i]?.text === close) return { values, to: i + 1 };
   }
   return undefined;
 }

@@ -103,7 +103,15 @@ const readAcross = (c: Cursor): Goal | undefined =>
       takes(c, 'across');
       return END;
     }
-    if (takeAnyPhrase(c, 'all rem? sts', 'the rest', 'all|back|even')) return acrossTail(c);
+    if (takeAnyPhrase(c, 'all rem? sts', 'the rest', 'all|back|even')) {
+      // 'k back across the 50 sts'
+      attempt(
+        c,
+        () =>
+          takePhrase(c, 'across|over the|these') && takeWhole(c) !== undefined && takeSts(c) && c.at >= c.end,
+      );
+      return acrossTail(c);
+    }
     if (takeAnyPhrase(c, 'the? rem', 'the? remainder')) {
       // 'knit remaining 13' says how many
       if (peekNumber(c) !== undefined) return undefined;

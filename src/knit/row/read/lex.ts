@@ -1,3 +1,4 @@
+import { means } from './meanings.ts';
 import { BEFORE_NUMBER, NUMBER_WORDS, SHORT, wordOf } from './vocabulary.ts';
 
 /** One word, number or mark of a pattern's text. Lines and columns count from 1. */
@@ -142,8 +143,28 @@ function wordEnd(text: string, from: number): number {
     while (isDottedAt(text, i + 1)) i += 2;
     return i + 2;
   }
-  while (isLetter(text.charCodeAt(i)) || isInflected(text, i)) i += 1;
-  return i;
+  while ((isLetter(text.charCodeAt(i)) && !beginsGlued(text, i)) || isInflected(text, i)) i += 1;
+  return gluedEnd(text, from, i) ?? i;
+}
+
+/** 'NeckNext row:': a line break that got lost. */
+function beginsGlued(text: string, i: number): boolean {
+  if (!isUpper(text.charCodeAt(i)) || !isLower(text.charCodeAt(i - 1))) return false;
+  let end = i + 1;
+  while (isLower(text.charCodeAt(end))) end += 1;
+  return means(text.slice(i, end).toLowerCase(), 'beginning of a line that was lost');
+}
+
+/** 'untilarmhole', 'cmending': a blank that got lost; where the first of the two words ends. */
+function gluedEnd(text: string, from: number, end: number): number | undefined {
+  if (end - from < 7) return undefined;
+  for (let at = from + 2; at < from + 7; at += 1)
+    if (
+      means(text.slice(from, at), 'before a blank that was lost') &&
+      means(text.slice(at, end), 'behind a blank that was lost')
+    )
+      return at;
+  return undefined;
 }
 
 /** The apostrophe of 'inc'ing' and 'dec’ing'. */
@@ -170,7 +191,8 @@ function isSilentStop(text: string, at: number, out: readonly Token[]): boolean 
   if (STARS.has(text.charAt(next)) && STARS.has(text.charAt(next + 1))) return false;
   if (last.text === 'st' && /^st\b/i.test(text.slice(next, next + 4))) return true;
   if ((last.text === 'k' || last.text === 'p') && isDigit(c)) return true;
-  if (next === text.length || isUpper(c)) return false;
+  // 'at beg. Of next row'
+  if (next === text.length || (isUpper(c) && !/^Of /.test(text.slice(next, next + 3)))) return false;
   // '… k2tog. 39 sts' ends a sentence, 'inc. 1 st' and 'No. 8' do not
   if (/^\d+\s*(?:[([][^)\]]*[)\]]\s*)?times?\b/.test(text.slice(next, next + 60))) return true;
   return next === at + 1 || !isDigit(c) || BEFORE_NUMBER.has(last.text);

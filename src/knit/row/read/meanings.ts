@@ -27,6 +27,11 @@ const table = {
   'before numbers of rows': 'row rows rnd rnds round rounds and to - , /',
 
   // where a line and a sentence end
+  'beginning of a line that was lost':
+    'next row rows work cast cont continue knit purl shape with change rep repeat bind',
+  'before a blank that was lost': 'until ending cm cms ins row rows sts next each from',
+  'behind a blank that was lost':
+    'ending until armhole piece work front back sleeve from each every next row rows end on',
   'hanging at the end of a line':
     'from to of the a an next every each and at with last rem foll in for on until beg then dec inc sl k p rep ending ' +
     'bind cast row rows alt other st or approx is into same first second all place pick up rejoin as measures',
@@ -61,7 +66,7 @@ const table = {
   'as she likes': 'want like wish desire desired need prefer required wanted',
   // '(k every row)', '(k 1 row, p 1 row)', '(k on RS, p on WS)'
   'how a fabric is worked':
-    'k p knit purl plain every each all st sts the row rows on right wrong side rs ws ,',
+    'k p knit purl plain every each all st sts the row rows on right wrong side rs ws , and',
   'end that is seen':
     'measures goes go reaches reach reached fits fit meets meet covers cover matches long wide deep',
   // what ends within a row, or by a count, or is an order
@@ -153,6 +158,9 @@ const table = {
   'heading without rows':
     'finishing materials abbreviations measurements note notes needles yarn making makeup assembly blocking pressing ' +
     'general tips equipment supplies terms schematic level special',
+
+  'part that rows make':
+    'section part edge edging border panel brim crown heel toe instep gusset flap cuff hood yoke welt hem',
 
   // making up
   'heading of the making up': 'finishing making makeup assembly assembling joining',

@@ -28,6 +28,7 @@ describe('groups, in all its wordings,', () => {
       Bind off 5 sts at beg of every row until 20 sts remain → groups: work bo, edge beginning, groups [{stitches 5, rows 1, every 1, toCount 20}]
       Bind off 5 sts at beg of next row → groups: work bo, edge beginning, groups [{stitches 5, rows 1, every 1}]
       At neck edge, bind off 5 sts → groups: work bo, edge neck, groups [{stitches 5, rows 1, every 2}]
+      At each center edge bind off 5 sts 3 times → groups: work bo, edge neck, groups [{stitches 5, rows 3, every 2}]
       At neck edge every other row bind off 5 sts 3 times → groups: work bo, edge neck, groups [{stitches 5, rows 3, every 2}]
       At each side bind off 5 sts → groups: work bo, edge both, groups [{stitches 5, rows 2, every 1}]
       Bind off 5 sts at armhole edge once, 3 sts at armhole edge twice → groups: work bo, edge armhole, groups [{stitches 5, rows 1, every 2}; {stitches 3, rows 2, every 2}]

@@ -79,7 +79,7 @@ const cuts: Readonly<Record<string, string>> = {
     2nd and every alt row. P → 2 nd and every alt row . p
     2nd and all WS rows. P → 2 nd and all ws rows . p
     2nd and every row. P → 2 nd and every row | p
-    2nd and 4th rows. P → 2 nd and 4 th rows | p
+    2nd and 4th rows. P → 2 nd and 4 th rows . p
     Row 1: (k1, p1) to end of row Rep row 1 seven times more → row 1 : ( k 1 , p 1 ) to end of row | rep row 1 7 times more
     Row 1: (k1, p1) to end of row rep row 1 seven times more → row 1 : ( k 1 , p 1 ) to end of row rep row 1 7 times more
     Row 1: (k1, p1) to end Rep from * to end → row 1 : ( k 1 , p 1 ) to end rep from * to end

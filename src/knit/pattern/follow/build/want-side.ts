@@ -63,7 +63,7 @@ function turnGarter(part: PartBuild): boolean {
   const { rows, sections, parent, from } = part;
   const plain = (row: MadeRow): boolean =>
     row.own === undefined &&
-    (row.kind === 'row' || (row.fabric.is === 'face' && row.fabric.name === 'garter')) &&
+    (row.kind === 'row' || (row.fabric.is === 'face' && row.fabric.rows.length > 1)) &&
     row.before === row.after &&
     expandRow(row.steps, row.before).every((work) => work === 'k');
   if (parent !== undefined || !('castOn' in from) || sections.some(({ stretch }) => stretch)) return false;

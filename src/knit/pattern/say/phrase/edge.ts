@@ -37,7 +37,7 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   if (takeAnyPhrase(c, 'beg|begin|start', 'right hand end'))
     return edgeBegun(c) ?? edgeBegunAt(c) ?? 'beginning';
   if (takeAnyPhrase(c, 'each of both', 'both|each|either|every', '2')) {
-    if (takes(c, 'neck', 'front', 'v')) {
+    if (takes(c, 'neck', 'front', 'v', 'center', 'inner', 'inside')) {
       takeAnyPhrase(c, EDGE);
       return 'neck';
     }

@@ -186,6 +186,7 @@ const readNamedPattern = (c: Cursor): FabricSaid | undefined =>
       c.at += 1;
       if (takes(c, 'patt', 'st', 'rib', 'panel', 'chart')) {
         if (took(c, 'patt')) takes(c, 'st');
+        else if (took(c, 'st')) takes(c, 'patt');
         if (took(c, 'rib')) said.push('rib');
         return patternNamed(said.join(' '));
       }

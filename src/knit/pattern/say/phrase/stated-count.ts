@@ -80,7 +80,10 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
   // 'k to end  59 sts', 'inc in first and last st  62 sts'
   const ended = said === 0 && isWord(c.tokens[lead], 'end', 'st') && isWord(c.tokens[lead - 1], 'to', 'last');
   // 'repeat last 2 rows          15 sts': in a column of its own
-  const closes = said === 0 && isWord(c.tokens[lead], 'row', 'rows', 'time', 'times', 'twice', 'end');
+  const worked =
+    said === 0 && c.tokens[lead]?.kind === 'number' && isWord(c.tokens[lead - 1], 'k', 'p', 'last');
+  const closes =
+    worked || (said === 0 && isWord(c.tokens[lead], 'row', 'rows', 'time', 'times', 'twice', 'end'));
   const gap = closes && n.offset - widthTo(c.tokens[lead]) > 2;
   if (lead <= c.at || !(parting || strong || ended || gap)) return undefined;
   return { stitches: n.value, end: parting ? lead : lead + 1 };
@@ -132,7 +135,7 @@ function statedHere(c: Cursor): number | undefined {
     'made',
   );
   takePhrase(c, WHEN_SHAPED);
-  takeAnyPhrase(c, 'on each? needle', 'on|at? each side', 'in all', 'now', 'at the? end of this|the? row');
+  takeAnyPhrase(c, 'on each? needle', ',? on|at? each side', 'in all', 'now', 'at the? end of this|the? row');
   const atEnd = c.at >= c.end || isOneOf(peekWord(c), '. , ; )');
   return (dash || lead > 0 || tail || c.at >= c.end) && atEnd ? n : undefined;
 }
