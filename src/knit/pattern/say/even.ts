@@ -14,7 +14,6 @@ import {
   takePhrase,
   takes,
   takesOne,
-  takeTo,
   takeWhole,
   took,
 } from '../../row/read/cursor.ts';
