@@ -1,4 +1,5 @@
 import { type Fault, type FaultCode, fault } from '../../fault.ts';
+import { means } from '../../row/read/meanings.ts';
 import type { Flow } from '../say/flow.ts';
 import type { Said } from '../say/statement.ts';
 import type { Build, PartBuild } from './build/build.ts';
@@ -49,6 +50,22 @@ export function tellDivides(build: Build, statement: Said['statement']): void {
   note.unread.push({ ...span, words, rows: 0, after: part.live });
   note.faults.push({ ...fault('stitch or repeat expected', { column }), at: { line, column } });
 }
+
+/** 'Stripe sequence: 2 rows A, 4 rows B', and no line below names a stripe or a yarn: in which rows it is worked nobody says. */
+export function tellStripes(flow: readonly Flow[], notes: readonly LineNotes[]): void {
+  const listed = flow.filter((one) => one.is === 'said' && listsStripes(one.said.statement)).at(-1);
+  const below = listed ? flow.slice(flow.indexOf(listed)) : [];
+  if (listed?.is !== 'said' || below.some((one) => one.line !== listed.line && namesYarn(one))) return;
+  const { line, column } = listed.said;
+  notes[listed.line]?.faults.push({ ...fault('place not known'), at: { line, column } });
+}
+
+const listsStripes = (statement: Said['statement']): boolean =>
+  statement.is === 'stripes' && statement.listed === 'anew' && statement.of?.length !== 0;
+
+const namesYarn = (one: Flow): boolean =>
+  one.words.split(/\P{L}+/u).some((word) => means(word.toLowerCase(), 'colour by name')) ||
+  (one.is === 'said' && (one.said.statement.is === 'yarn' || 'yarn' in one.said.statement));
 
 const WHOLE_ROWS: ReadonlySet<Said['statement']['is']> = new Set([
   'even',

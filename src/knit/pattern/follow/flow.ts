@@ -2,7 +2,7 @@ import { type Fault, type FaultCode, fault } from '../../fault.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Flow } from '../say/flow.ts';
 import type { Said } from '../say/statement.ts';
-import { noteFollowing, rowsSince, tellAnnounced, tellDivides } from './announced.ts';
+import { noteFollowing, rowsSince, tellAnnounced, tellDivides, tellStripes } from './announced.ts';
 import { joinMeanwhile } from './at-the-same-time.ts';
 import type { Build, PartBuild } from './build/build.ts';
 import { compare } from './build/compare.ts';
@@ -80,6 +80,7 @@ export function runFlow(
   }
   tellAnnounced(build);
   tellHoles(build);
+  if (build.begun.length > 0) tellStripes(flow, notes);
   return flow;
 }
 

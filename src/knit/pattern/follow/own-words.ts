@@ -52,6 +52,12 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
     note.kind = 'own words';
     return;
   }
+  // all is bound off, and an order is none of a piece that is named
+  if (part !== undefined && isDone(part) && one.orders && one.hints && !one.castsOn && !build.talk) {
+    note.faults.push(one.fault);
+    note.kind = 'own words';
+    return;
+  }
   const title = one.short && isDone(part) && !one.asks;
   if (!one.work && one.bids && !build.talk && part !== undefined && !isDone(part)) {
     note.faults.push(one.fault);

@@ -39,6 +39,8 @@ export interface OwnWords {
   readonly hints: boolean;
   /** it asks for knitting, whether stitches are on the needle or not: 'Bind off 7 sts each side 4 times' */
   readonly asks: boolean;
+  /** it begins as an order that works something: 'Work a purl ridge', 'Cast them all off' */
+  readonly orders: boolean;
   /** it bids something of the work in hand, or is the rest of a sentence that was cut: never passed over */
   readonly bids: boolean;
   /** it casts stitches on somewhere */
@@ -102,6 +104,7 @@ export function ownWords(
       likeAnother(cursorOver(tokens, sentence.from, sentence.to)) ||
       likeAnother(cursorOver(tokens, first, sentence.to)),
     asks: asksForWork(cursorOver(tokens, sentence.from, sentence.to)),
+    orders: ordersWork(cursorOver(tokens, first, sentence.to)),
     bids:
       followsElse(cursorOver(tokens, sentence.from, sentence.to)) ||
       bidsWork(cursorOver(tokens, sentence.from, sentence.to)) ||
@@ -240,12 +243,27 @@ function asksForWork(c: Cursor): boolean {
   );
 }
 
+/** A verb and what it works on; 'Knit band', 'Pick up edge' and 'Work in the round' may be titles, or say how it is made. */
+function ordersWork(c: Cursor): boolean {
+  while (takes(c, 'then', 'now', 'and', ',', '*', '-')) {
+    // what leads up to it
+  }
+  if (!seesOne(c, 'beginning of an order') && !sees(c, 'add', 'use', 'change', 'turn')) return false;
+  return isWord(c.tokens[c.at + 1], ...WORKED_ON) || peekNumber(c, 1) !== undefined;
+}
+
+const WORKED_ON = 'a them all each every even across to until up first last next short rows these off'.split(
+  ' ',
+);
+
 /** 'Place on a holder', 'less than back to underarm', '2 times': an order, or what hangs on words before it. */
 function bidsWork(c: Cursor): boolean {
   const hangs = isWord(c.tokens[c.at - 1], '.') && !peek(c)?.capital;
   while (takes(c, 'then', 'now', 'and', ',', '*', '-')) {
     // what leads up to it
   }
+  // 'Then the same for the second'
+  if (seesPhrase(c, 'the same for|on|over|with')) return true;
   const first = peek(c);
   const more = c.end - c.at > 1;
   return more && (seesOne(c, 'bids') || (hangs && (first?.kind === 'number' || first?.kind === 'word')));

@@ -91,7 +91,8 @@ const table = {
     'border band edge edging front back shoulder sleeve neck armhole underarm pocket',
   bids:
     'place put leave shape divide transfer return turn bind bo cast co k p work dec inc rep sl keep make take on over with ' +
-    'complete finish continue cont pick rejoin join shape starting beg reverse reversing',
+    'complete finish continue cont pick rejoin join shape starting beg rev reversing do close wind hold use add ' +
+    'lose narrow widen drop wrap bring alternate change switch same',
   'works before a cast-on': 'k p work bind bo boff dec inc rep sl pick row rows rnd st sts end turn then',
   'no name of a row': 'row rows rs ws k p next last these every each even in from first second third fourth',
   'not in a name of a row': 'k p work rep every each to last dec inc in at until for of bind cast then',
@@ -106,6 +107,7 @@ const table = {
   'special in a row': 'join rejoin attach add tie turn w wt wrap wrapping end ending last instead',
   'joins yarn': 'join attach add tie',
   yarn: 'yarn ball wool skein',
+  'colour by name': 'stripe stripes striped striping color colour colors colours',
   'letter of a yarn': 'a b c d e f g',
   'name of a yarn':
     'mc cc ca cb cd main contrast contrasting white black red blue green yellow pink grey gray brown cream navy natural ' +

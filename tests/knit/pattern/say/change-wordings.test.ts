@@ -9,7 +9,7 @@ describe('a change of fabric or yarn, in all its wordings,', () => {
       {Change|Switch|Changing} to st st → even: fabric {named, name stocking}
       Change to moss st and work 6 rows → even: fabric {named, name moss} | @23 even: until {rows, n 6}
       Change to MC and k 2 rows → yarn: name MC | @18 rows: n 2, items 'k to {left 'what follows'}'
-      Change to 2 strands of CC and k 2 rows → note: about yarn | @31 rows: n 2, items 'k to {left 'what follows'}'
+      Change to 2 strands of CC and k 2 rows → yarn: name '2 strands of CC' | @31 rows: n 2, items 'k to {left 'what follows'}'
     `),
   )('is read: $line', expectReading);
 

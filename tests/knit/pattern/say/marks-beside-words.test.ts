@@ -17,7 +17,7 @@ describe('a mark that says nothing of its own', () => {
       Bind off{, using a larger needle| loosely using a larger needle| using a larger needle} → bind off
       Bind off using a larger needle{.|;} Turn → bind off | @33 turn
       Bind off using a larger needle (24 sts) → bind off (24)
-      Change to 2 strands of red{,|;} k 4 rows → note: about yarn | @29 rows: n 4, items 'k to {left 'what follows'}'
+      Change to 2 strands of red{,|;} k 4 rows → yarn: name '2 strands of red' | @29 rows: n 4, items 'k to {left 'what follows'}'
       Change to 2 strands of red. K 4 rows → ✗ stitch or repeat expected @1
       Cast 34 sts onto your 4 mm circular{,|;|.} k 4 → cast on: stitches 34 | @38 row: items 'k ×4'
       Bind off the center 14 sts{,|;|.} k to end → row: items 'bo ×14 in the middle, k to {left 0}'

@@ -22,9 +22,9 @@ describe('a sentence in words of its own', () => {
       {Work|Make|K} {the|} {back|front|sleeve|it} {in|} {the|} same {way|manner} as before → another bids
       {Work|Make|Knit} {exactly|just|the|} {same|like} as for the first → another bids
       Work {the|} same {on|at} the other {side|shoulder|edge} → another bids
-      Do {the|} same {on|at} the other {side|shoulder|edge} → another
+      Do {the|} same {on|at} the other {side|shoulder|edge} → another bids
       Work the same on {the other end|the other needle|this side|this shoulder|this edge} → bids
-      Do the same on this {side|shoulder|edge} → nothing
+      Do the same on this {side|shoulder|edge} → bids
       Work {rows 1-9|rows 1 to 9} of the chart → work asks bids 9 rows
       {K|P} rows 1-9 of the chart → work asks bids 9 rows
       Rep rows 1-9 of the chart → work asks bids

@@ -9,24 +9,10 @@ import {
   takes,
   takeTo,
 } from '../../../row/read/cursor.ts';
+import { wordsIn } from './words-in.ts';
 
 const THREADS = ['strand', 'strands', 'thread', 'threads', 'end', 'ends'];
-const BETWEEN = [
-  'of',
-  'the',
-  'both',
-  'a',
-  'an',
-  'and',
-  '&',
-  'held',
-  'each',
-  'one',
-  'ball',
-  'balls',
-  ...THREADS,
-  ...YARN,
-];
+const BETWEEN = 'of the both a an and & held each one ball balls'.split(' ').concat(THREADS, YARN);
 const HOW = ['tog', 'dbl', 'doubled', 'single', 'singly'];
 
 /** 'with 2 strands held together', 'holding A and B together', 'using yarn double': how many at once, in the text's own words. */
@@ -43,9 +29,7 @@ export const readStrands = (c: Cursor): string | undefined =>
     const words = c.tokens.slice(from, c.at);
     const threads = words.some(({ text }) => THREADS.includes(text));
     const some = words.filter(({ text }) => YARN.includes(text)).length > 0;
-    return threads || (how && (some || words.length > 2))
-      ? words.map(({ text, capital }) => (capital && text.length < 3 ? text.toUpperCase() : text)).join(' ')
-      : undefined;
+    return threads || (how && (some || words.length > 2)) ? wordsIn(words) : undefined;
   });
 
 function takesYarn(c: Cursor): boolean {
