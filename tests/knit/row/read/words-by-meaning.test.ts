@@ -85,6 +85,7 @@ const words: Readonly<Record<Meaning, readonly [answer: string, others: string]>
     'place leave shape divide transfer return bind work rep make on with complete join',
     'the this yarn',
   ],
+  'colour by name': ['striped colours color stripes', 'yarn needle red'],
   'letter of a yarn': ['a b c g', 'k m x'],
   'name of a yarn': ['mc cc main contrast white red navy', 'a larger garter'],
   'takes up wraps': ['picking working hiding knitting', 'k leaving'],
