@@ -15,6 +15,7 @@ export function doHeading(build: Build, said: Extract<Statement, { is: 'heading'
   build.defining = undefined;
   // 'To make up' has no rows; 'To make slots' on a needle has
   build.talk = said.talk && (isDone(build.part) || !/^to make (?!up)/.test(said.title.words));
+  if (said.piece && isBegun(build, said.piece.name)) return;
   if (said.piece && !(said.sideOnly && build.piece !== undefined)) {
     build.pending = said.piece;
     build.title = undefined;
@@ -34,3 +35,7 @@ export function doHeading(build: Build, said: Extract<Statement, { is: 'heading'
   setMark(piece, 'heading', part);
   setMark(piece, 'section', part);
 }
+
+/** 'RIGHT FRONT' above 'Work right front as for left front': the same piece, named once more before it has a row. */
+const isBegun = ({ piece }: Build, name: string): boolean =>
+  piece?.parts.length === 0 && piece.name.toLowerCase() === name.toLowerCase();

@@ -78,7 +78,7 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       doMultiple(build, statement);
       return undefined;
     case 'cast on':
-      return doCastOn(build, statement.stitches, said.anew === true);
+      return doCastOn(build, statement.stitches, said.begins);
     case 'pick up':
       return doPickUp(build, statement);
     case 'stated':

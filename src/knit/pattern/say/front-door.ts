@@ -14,7 +14,7 @@ import {
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import { readNeedle } from './needle.ts';
-import type { Add } from './statement.ts';
+import type { Add, Said } from './statement.ts';
 import { readYarn } from './yarn.ts';
 
 /** Farther into a sentence nothing is cast on for the first time. */
@@ -83,12 +83,14 @@ export const worksAcross = (c: Cursor): boolean =>
 
 /**
  * Passes over what stands before the cast-on, but for needles and yarn.
- * @returns whether it says that something is begun ('To make flap, cast on 18 sts'; 'then cast on 9 sts' does not)
+ * @returns whether something is begun, where that is said: 'To make flap, cast on 18 sts' says so, 'For front of neck, cast
+ * on 9 sts' says that nothing is, 'then cast on 9 sts' neither
  */
-export function takeFrontDoor(c: Cursor, add: Add): boolean {
+export function takeFrontDoor(c: Cursor, add: Add): Said['begins'] {
   const at = castOnAhead(c);
-  if (at === undefined || at === c.at) return false;
-  const anew = c.tokens.slice(c.at, at).some(({ word }) => !means(word, 'joins two orders') && word !== ',');
+  if (at === undefined || at === c.at) return undefined;
+  const says = c.tokens.slice(c.at, at).some(({ word }) => !means(word, 'joins two orders') && word !== ',');
+  const begins = forAnEdge(c) ?? (says ? 'anew' : undefined);
   while (c.at < at) {
     const needle = { ...c, end: at };
     // 'using 4 mm needles and colour A', '… and MC'
@@ -97,8 +99,18 @@ export function takeFrontDoor(c: Cursor, add: Add): boolean {
     if (said) add(said, c.at);
     takeTo(c, said ? needle.at : c.at + 1);
   }
-  return anew;
+  return begins;
 }
+
+/** 'For front of neck, …': stitches more on a piece that has them. */
+const forAnEdge = (c: Cursor): Said['begins'] =>
+  ahead(c, () => {
+    if (!takes(c, 'for')) return undefined;
+    takeAnyPhrase(c, 'the? front|back of? the?', 'the');
+    const edge = takes(c, 'neck', 'neckline') ? 'at neck' : 'at armhole';
+    if (edge === 'at armhole' && !takes(c, 'armhole', 'underarm')) return undefined;
+    return sees(c, ',', 'cast', 'co') ? edge : undefined;
+  });
 
 /** 'with 4 mm needles | and MC, …'; behind another yarn it is worked with that one, and is none of its own. */
 const alsoYarn = (c: Cursor): string | undefined =>

@@ -9,6 +9,7 @@ import {
   takeTo,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
+import { readAsFor } from './as-for.ts';
 import { headingOf } from './heading.ts';
 import type { PieceSaid } from './how-far.ts';
 import { readReversing } from './other-side.ts';
@@ -37,6 +38,27 @@ export const readOtherPiece = (c: Cursor, add: Add): boolean =>
     add({ is: 'as for', piece: named ?? otherHalf(half), reversing: true }, at);
     return true;
   });
+
+/**
+ * 'Work front as for back until …', 'knit the sleeves same as …': which piece it is, where no heading says it. As which other
+ * one, and how far, is left to be read.
+ */
+export const readPieceAsOther = (c: Cursor, add: Add): boolean =>
+  attempt(c, () => {
+    const at = c.at;
+    if (!takes(c, 'work', 'make', 'k')) return false;
+    takes(c, 'the');
+    const from = c.at;
+    const name = ahead(c, () => readPieceName(c))?.name;
+    if (name === undefined || !PIECES.has(name)) return false;
+    takeTo(c, from + name.split(' ').length);
+    const heading = headingOf(c.tokens.slice(from, c.at), true, true);
+    if (heading === undefined || !ahead(c, () => readAsFor(c)?.is === 'as for')) return false;
+    add(heading, at);
+    return true;
+  });
+
+const PIECES: ReadonlySet<string> = new Set(['front', 'left front', 'right front', 'sleeve', 'sleeves']);
 
 const HALVES: ReadonlySet<string> = new Set(['left front', 'right front']);
 

@@ -26,7 +26,7 @@ import { takeFabricLead, takeHow } from './how-shaped.ts';
 import { readLabel } from './label.ts';
 import { readMultiple } from './multiple.ts';
 import { readNeedle } from './needle.ts';
-import { readOtherPiece } from './other-piece.ts';
+import { readOtherPiece, readPieceAsOther } from './other-piece.ts';
 import { takeStated } from './phrase/stated-count.ts';
 import { repeatSaid } from './repeat-stars.ts';
 import { countsRounds, joinsInRound, worksInRounds } from './rounds.ts';
@@ -73,7 +73,7 @@ export function readSentence(
   }
   if (standingOrder(c))
     return { said, fault: expected(c, 'stitch or repeat expected'), rest: c.at, beside: true, order: true };
-  const anew = takeFrontDoor(c, add);
+  const begins = takeFrontDoor(c, add);
   const whole = c.at;
   const one =
     (castOnAhead(c) === undefined ? readMultiple(c) : undefined) ?? (seesGauge(c) ? readGauge(c) : undefined);
@@ -117,7 +117,8 @@ export function readSentence(
     const trouble = readOneStatement(row, said, add);
     takeTo(c, row.at);
     const first = said.at(-1);
-    if (anew && at === whole && first?.statement.is === 'cast on') said[said.length - 1] = { ...first, anew };
+    if (begins && at === whole && first?.statement.is === 'cast on')
+      said[said.length - 1] = { ...first, begins };
     const announced = trouble === undefined ? announcedRows(said, tokens, at) : undefined;
     if (announced !== undefined) {
       takes(c, ':', '-', ';');
@@ -166,13 +167,13 @@ export function readSentence(
 /** 'Cast on 36 sts, join into a ring': what is cast on is on the needles, however it is worked then. */
 function castOnFirst(c: Cursor, said: Said[], add: Add): void {
   attempt(c, () => {
-    const anew = takeFrontDoor(c, add);
+    const begins = takeFrontDoor(c, add);
     const { at } = c;
     const on = readCastOn(c);
     if (on === undefined) return false;
     add(on, at);
     const cast = said.at(-1);
-    if (anew && cast) said[said.length - 1] = { ...cast, anew };
+    if (begins && cast) said[said.length - 1] = { ...cast, begins };
     skipBetween(c);
     return true;
   });
@@ -237,7 +238,7 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
     return trouble && readBegun(c, label, at, add) ? undefined : trouble;
   }
   if (castsOnBehindRow(c, said as Said[])) return undefined;
-  if (said.length === 0 && readOtherPiece(c, add)) return undefined;
+  if (said.length === 0 && (readOtherPiece(c, add) || readPieceAsOther(c, add))) return undefined;
   let kept = false;
   const statement = attempt(c, () => {
     const simple = readSimple(c, said);

@@ -272,8 +272,9 @@ export interface Said {
   readonly column: number;
   /** stitches that the text says are on the needle after it */
   readonly stated?: number;
-  /** of a cast-on: something is begun; of 'at the same time': it lies in the rows just before it alone */
-  readonly anew?: boolean;
+  /** of a cast-on: whether something is begun or an edge goes on, where the text says it */
+  readonly begins?: 'anew' | 'at neck' | 'at armhole';
+  /** of 'at the same time': it lies in the rows just before it alone */
   readonly within?: boolean;
 }
 

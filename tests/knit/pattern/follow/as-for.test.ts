@@ -189,6 +189,30 @@ Work as for back.
   > =   body from {castOn 11}, RS: 6 stocking 4 mm; hold
   > = Fronts, front, 2 to make, lines 13
   > =   body from {castOn 11}, RS: 6 stocking 4 mm; bind off
+
+### a piece that no heading names, where it is said what it is worked as
+Cast on 16 sts. Work 4 rows in st st. Bind off 2 sts at beg of next 2 rows. Work 4 rows. Bind off.
+  > 16→0 Piece/body 1 RS knit · WS purl · RS knit · WS purl · RS bind off 2 sts, knit to end (14) · WS bind off 2 sts, purl to end (12) · [RS knit · WS purl] ×2 · RS bind off all sts in pattern (0)
+Work Front as Back until 12 sts are left. Work 2 rows. Bind off.
+  > 12→0 Front/body 1 RS knit · WS purl · RS knit · WS purl · RS bind off 2 sts, knit to end (14) · WS bind off 2 sts, purl to end (12) · RS knit · WS purl · RS bind off all sts in pattern (0)
+  > = Piece, other, 1 to make, lines 1
+  > =   body from {castOn 16}, RS: 10 stocking 4 mm; bind off
+  > = Front, front, 1 to make, lines 2
+  > =   body from {castOn 16}, RS: 8 stocking 4 mm; bind off
+
+### one that its heading has named is no other
+LEFT FRONT
+  > heading
+Cast on 8 sts. Work 2 rows in st st. Bind off.
+  > 8→0 Left front/body 1 RS knit · WS purl · RS bind off all sts in pattern (0)
+RIGHT FRONT
+  > heading
+Work right front as for left front, reversing shaping.
+  > →0 Right front/body 1 RS knit · WS purl · RS bind off all sts in pattern (0)
+  > = Left front, left front, 1 to make, lines 2
+  > =   body from {castOn 8}, RS: 2 stocking 4 mm; bind off
+  > = Right front, right front, 1 to make, lines 4
+  > =   body from {castOn 8}, RS: 2 stocking 4 mm; bind off
 `),
   )('comes out as $title', expectAnnotated);
 });

@@ -154,6 +154,31 @@ K 1 row.
   > 8 Finishing/body 1 RS knit
   > = Finishing, other, 1 to make, lines 4
   > =   body from {castOn 8}, RS: 1 stocking 4 mm; hold
+
+### for the neck: at its edge, where the row ends, also behind other needles; for a sleeve something is begun
+BACK
+  > heading
+Cast on 16 sts.
+  > →16
+Work 2 rows in st st.
+  > 16 Back/body 1 RS knit · WS purl
+Next row: k 4 and place on a holder, bind off 8 sts, k to end.
+  > 16→8 Back/body 3 RS k4, bind off 8 sts, knit to end (8)
+Work 2 rows even.
+  > 8→4 Back/left side 1 WS purl · RS knit
+Change to No. 5 needles. For front of neck, cast on 3 sts (7 sts on needle).
+  > 4→7 says 7 Back/left side 3 WS p4, cast on 3 sts (7)
+For underarm, cast on 2 sts.
+  > 7→9 Back/left side 4 RS k7, cast on 2 sts (9)
+For the sleeve, cast on 8 sts.
+  > 9→8
+K 1 row.
+  > 8 Back/body 2 1 RS knit
+  > = Back, back, 1 to make, lines 3 4 5 6 7 9
+  > =   body from {castOn 16}, RS: 3 stocking 4 mm; split
+  > =   left side from {part body, stitches 4, edge left}, WS: 2 stocking 4 mm; 2 stocking 4 mm; hold
+  > =   body 2 from {castOn 8}, RS: 1 stocking 4 mm; hold
+  > =   resting 1 from {part body, stitches 4, edge right}, WS: hold
 `),
   )('comes out as $title', expectAnnotated);
 });

@@ -26,7 +26,7 @@ describe('what is worked as another piece, in all wordings,', () => {
       Bind off and dec for armhole as for back → as for: piece {words back, name back}, reversing false, only armhole
       Bind off shoulder as for back → as for: piece {words back, name back}, reversing false, only shoulder
       Shape armhole same as back armhole → as for: piece {words back, name back}, reversing false, only armhole
-      Work sleeve as for back → as for: piece {words back, name back}, reversing false
+      {Work|Make} sleeve {as for|as|same as|the same as|like} back → heading: title {words sleeve, pattern sleeve, divides false}, sideOnly false, talk false, places [], piece {name sleeve, makes 1} | @13 as for: piece {words back, name back}, reversing false
     `),
   )('is read: $line', expectReading);
 

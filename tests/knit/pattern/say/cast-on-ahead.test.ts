@@ -7,17 +7,22 @@ import { lex } from '../../../../src/knit/row/read/lex.ts';
 /** How patterns are usually worded: common practice, no published source. */
 describe('a cast-on behind other words', () => {
   it.each([
-    ['To make flap, cast on 18 sts', true],
-    ['Starting at the hem, and cast on 18 sts', true],
-    ['Then cast on 18 sts', false],
-    [', then cast on 18 sts', false],
-    ['And cast on 18 sts', false],
-    [', cast on 18 sts', false],
-    ['And, while cast on 18 sts', false],
-    ['Cast on 18 sts', false],
-    ['To make flap, knit 18 sts', false],
-  ])('begins something or goes on: %s', (text, anew) => {
-    expect(takeFrontDoor(cursorOver(lex(text)), () => undefined)).toBe(anew);
+    ['To make flap, cast on 18 sts', 'anew'],
+    ['Starting at the hem, and cast on 18 sts', 'anew'],
+    ['Then cast on 18 sts', undefined],
+    [', then cast on 18 sts', undefined],
+    ['And cast on 18 sts', undefined],
+    [', cast on 18 sts', undefined],
+    ['And, while cast on 18 sts', undefined],
+    ['Cast on 18 sts', undefined],
+    ['For front of neck, cast on 18 sts', 'at neck'],
+    ['For the neckline cast on 18 sts', 'at neck'],
+    ['For underarm, cast on 18 sts', 'at armhole'],
+    ['For the front, cast on 18 sts', 'anew'],
+    ['For neckband, cast on 18 sts', 'anew'],
+    ['To make flap, knit 18 sts', undefined],
+  ])('begins something or goes on: %s', (text, begins) => {
+    expect(takeFrontDoor(cursorOver(lex(text)), () => undefined)).toBe(begins);
   });
 
   it.each([

@@ -107,7 +107,6 @@ describe('further wordings', () => {
       Bind off 6 sts for armholes on both sides → groups: work bo, edge both, groups [{stitches 6, rows 2, every 1}]
       Slip the first 3 sts on an extra needle and hold in front → ✗ stitch or repeat expected @22
       Work left sleeve to correspond → ✗ stitch or repeat expected @1
-      Work left front to armhole as for right front → ✗ stitch or repeat expected @1
       Begin at lower edge → ✗ stitch or repeat expected @1
       Make 2 sleeves → ✗ stitch or repeat expected @8
       Work in k2 sts, p2 rib for 6 rows → ✗ stitch or repeat expected @1
