@@ -121,6 +121,7 @@ const keeping = [
     'device/quiet-line',
     'device/tell',
     'in-hand/before-row',
+    'in-hand/sew-first',
     'garments/passing-on',
     'garments/stripes-to-pass',
   ),

@@ -187,3 +187,31 @@ describe('a garment that a child may wear', () => {
     await page().locator('.notice-warning', { hasText: 'no cords' }).waitFor();
   });
 });
+
+describe('a neckband that is picked up across a shoulder', () => {
+  it('is told before its first row what has to be sewn, until that is sewn; words and count stay in sight', async () => {
+    const told = page().locator('.before-row', { hasText: 'sew the seams that it crosses' });
+    const found: string[] = [];
+    await knitter().open('#/k/sample/neckband/0/1');
+    await told.waitFor();
+    for (const language of ['English', 'Deutsch', 'Français'] as const)
+      for (const at of [plain, small, onItsSide]) {
+        await look({ ...at, name: `${language}, ${at.width}`, language });
+        found.push(...(await hiddenAt(page(), [100])));
+      }
+    await look(plain);
+    expect(found).toEqual([]);
+    await told.getByRole('link').tap();
+    await page().getByRole('heading', { level: 1, name: 'Making up' }).waitFor();
+    await page().getByRole('button', { name: 'Another step' }).tap();
+    await page().getByRole('button', { name: 'Right shoulder seam' }).tap();
+    await page().getByRole('button', { name: 'Sewn', exact: true }).tap();
+    await page()
+      .getByText(/^1 of 10/)
+      .first()
+      .waitFor();
+    await knitter().open('#/k/sample/neckband/0/1');
+    await page().locator('.place-map svg').first().waitFor();
+    await told.waitFor({ state: 'detached' });
+  });
+});

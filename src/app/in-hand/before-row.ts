@@ -12,6 +12,8 @@ import type { NoteOnRow } from './row-notes.ts';
 export type BeforeRow =
   | PlannedChange
   | { readonly kind: 'colour'; readonly colour: string }
+  /** what a band is picked up across is not sewn yet */
+  | { readonly kind: 'sew' }
   /** the edge that is bound off goes over the head */
   | { readonly kind: 'loosely' }
   | Pick<NoteOnRow, 'kind' | 'text' | 'make' | 'address'>;
@@ -23,6 +25,9 @@ interface NotesOfMake {
 
 /** Her notes and lifelines on the part in hand, once they are read. */
 export const notesInHand = signal<NotesOfMake | undefined>(undefined);
+
+/** The band in hand, where it is picked up across seams that are not sewn yet; once that is known. */
+export const tooEarly = signal<MakeKey | undefined>(undefined);
 
 /** The part in hand as it stands: as high as the tension says, or as she measured it; undefined until the garment is read. */
 export const partAsItStands = (): PlannedPart | undefined =>
@@ -45,6 +50,7 @@ function beforeRowsOf(part: PlannedPart): (row: PlannedRow) => readonly BeforeRo
     const planned = changesBefore(own?.rows[row.n - 1] ? own : part, row);
     const colour = changeOf(colourAt, row.n);
     return [
+      ...(row.n === 1 && isTooEarly() ? [{ kind: 'sew' } as const] : []),
       ...planned.filter(({ kind }) => kind !== 'measure' || measures),
       ...(colour === undefined ? [] : [{ kind: 'colour', colour } as const]),
       ...(isNeck && row.after === 0 ? [{ kind: 'loosely' } as const] : []),
@@ -52,6 +58,8 @@ function beforeRowsOf(part: PlannedPart): (row: PlannedRow) => readonly BeforeRo
     ];
   };
 }
+
+const isTooEarly = (): boolean => tooEarly.value !== undefined && tooEarly.value === keyInHand.value;
 
 /** The colours that the garment's stripes give to the rows of the part in hand; undefined where it has none. */
 export function coloursInHand(part: PlannedPart): ((row: number) => string | undefined) | undefined {

@@ -48,5 +48,6 @@ export const moreDrawings = {
   numbers: { d: 'M9.5 4 7 20M17 4l-2.5 16M4.5 9.5h16M3.5 15h16' },
   replan: { d: 'M4 20.5h7V13a4 4 0 0 1 4-4h5M16.5 5.5 20 9l-3.5 3.5' },
   file: { d: 'M3.5 6h6l2 2.5h9V19h-17zM8 13.5h8' },
+  seam: { d: 'M8 3v18M16 3v18M8 6l8 3-8 3 8 3-8 3' },
   lifeline: { d: 'M3 12c2-3 4-3 6 0s4 3 6 0 4-3 6 0M3 5h18M3 19h18' },
 } as const satisfies Record<string, Drawing>;

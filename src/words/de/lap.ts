@@ -7,6 +7,8 @@ export const words: Translation<typeof english> = {
   changeNeedle: 'zu Nadel {size} wechseln',
   loosely: 'die Kante geht über den Kopf: locker abketten oder mit dickerer Nadel',
   shows: 'gezeigt bei {host}',
+  sewFirst: 'die Nähte schließen, über die es geht',
+  markSew: 'erst nähen',
   markLoosely: 'locker',
   changeColour: 'zu {colour} wechseln',
   measure: 'messen, geplant sind {length}',

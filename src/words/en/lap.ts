@@ -5,6 +5,8 @@ export const words = {
   changeNeedle: 'change to the {size} needle',
   loosely: 'the edge goes over the head: [bind off] loosely, or with a thicker needle',
   shows: 'shown at {host}',
+  sewFirst: 'sew the seams that it crosses',
+  markSew: 'sew first',
   markLoosely: 'loosely',
   changeColour: 'change to {colour}',
   measure: 'measure, {length} as planned',

@@ -7,6 +7,8 @@ export const words: Translation<typeof english> = {
   changeNeedle: 'prendre les aiguilles {size}',
   loosely: 'ce bord passe par la tête : rabattre souplement, ou avec une aiguille plus grosse',
   shows: 'montré sur {host}',
+  sewFirst: 'faites les coutures qu’elle traverse',
+  markSew: 'coudre d’abord',
   markLoosely: 'souplement',
   changeColour: 'prendre {colour}',
   measure: 'mesurer, {length} d’après le plan',

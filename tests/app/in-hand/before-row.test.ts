@@ -7,6 +7,7 @@ import {
   nextWithBefore,
   notesInHand,
   partAsItStands,
+  tooEarly,
 } from '../../../src/app/in-hand/before-row.ts';
 import { type GarmentView, garmentInHand, inHand } from '../../../src/app/state.ts';
 import type { Gauge } from '../../../src/knit/gauge.ts';
@@ -55,6 +56,24 @@ afterEach(() => {
   inHand.value = undefined;
   garmentInHand.value = undefined;
   notesInHand.value = undefined;
+  tooEarly.value = undefined;
+});
+
+describe('a band that is picked up across a seam that is not sewn', () => {
+  const kinds = (n: number) => beforeRow(at(n)).map(({ kind }) => kind);
+
+  it('is told so before its first row, and before no other', () => {
+    takeUp();
+    expect(kinds(1)).toEqual([]);
+    tooEarly.value = KEY;
+    expect([kinds(1), kinds(2)]).toEqual([['sew'], []]);
+  });
+
+  it('is not told of another make', () => {
+    takeUp();
+    tooEarly.value = makeKey({ garment: 'scarf', piece: 'long', part: 0, make: 1 });
+    expect(kinds(1)).toEqual([]);
+  });
 });
 
 /** A neck bound off tightly does not go over the head; common practice, no published source. */
