@@ -30,6 +30,17 @@ function takeWords(c: Cursor, most: number, ...but: readonly string[]): void {
 /** 'Proceed in pattern with moss stitch edges as follows:', 'Begin second rib pattern as follows:': its rows stand below. */
 export const takeAnnouncedPattern = (c: Cursor): boolean =>
   attempt(c, () => {
+    // 'Decrease:' on a line of its own
+    if (
+      attempt(
+        c,
+        () =>
+          takes(c, 'dec', 'inc', 'decreases', 'increases', 'decreasing', 'increasing') &&
+          takes(c, ':') &&
+          c.at >= c.end,
+      )
+    )
+      return true;
     if (!takesOne(c, 'goes on') && !takes(c, 'beg', 'start')) return false;
     if (takePhrase(c, 'in patt with')) takeWords(c, MOST);
     else {

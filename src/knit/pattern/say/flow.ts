@@ -237,6 +237,8 @@ function spelledOut(tokens: readonly Token[]): Token[] {
       open = false;
       if (token.text === ')') return word(':');
     }
+    // '34s'
+    if (token.text === 's' && before?.kind === 'number' && token.glued && !number) return word('sts');
     // 'k l' of a scanned page
     if (SCANNED.has(token.text) && isWord(before, 'k', 'p') && !token.glued && endsStitch(next))
       return { ...token, kind: 'number', text: '1', word: '1', value: 1 };

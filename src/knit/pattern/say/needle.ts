@@ -49,7 +49,12 @@ export const readNeedle = (c: Cursor): Statement | undefined =>
           c.at += 1;
         }
         mm ??= takeSizeBehind(c);
-        return { is: 'needle', ...(mm === undefined ? {} : { mm }), ...(yarn === undefined ? {} : { yarn }) };
+        const named = yarn ?? takeYarnBehind(c);
+        return {
+          is: 'needle',
+          ...(mm === undefined ? {} : { mm }),
+          ...(named === undefined ? {} : { yarn: named }),
+        };
       }
       const token = peek(c);
       // 'on the 5th row change to 4 mm needles' is for a row to come
@@ -70,6 +75,13 @@ const takeYarnAnd = (c: Cursor): string | undefined =>
     if (yarn?.is !== 'yarn' || !takes(c, 'and')) return undefined;
     takes(c, 'with', 'using', 'on');
     return sees(c, ...YARN) || ahead(c, () => readColourName(c)) !== undefined ? undefined : yarn.name;
+  });
+
+/** 'Change to 4 mm needles | MC': the yarn right behind it, and nothing more. */
+const takeYarnBehind = (c: Cursor): string | undefined =>
+  attempt(c, () => {
+    const name = readColourName(c);
+    return c.at >= c.end || sees(c, '.', ';', '*') ? name : undefined;
   });
 
 /** 'on circular needle size 3 mm / US 2.5'. */

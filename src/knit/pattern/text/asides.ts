@@ -175,6 +175,15 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
   if (place && means(inner.at(-1)?.word, 'shaping by name')) return end;
   // '(when stretched to correct width)'
   if (isWord(first, 'when') && isWord(inner[1], 'stretched', 'slightly', 'pressed', 'blocked')) return end;
+  // 'in moss st (moss st: * k1, p1; rep from * to end)': how it is worked, by its name
+  const colon = inner.findIndex((token) => isWord(token, ':'));
+  const name = inner.slice(0, Math.max(0, colon));
+  if (
+    means(name[0]?.word, 'fabric by name') &&
+    name.length < 3 &&
+    name.every((token) => token.kind === 'word')
+  )
+    return end;
   // '(twice)' and '(worked 3 times)' say how often
   if (inner.length < 3 || inner.some((token) => isWord(token, 'time', 'x'))) return undefined;
   // '… at beg of next 4 rows (twice at each side)' says it again; '3 sts (twice at each side)' says how often

@@ -28,6 +28,9 @@ const starts = (line: string): boolean =>
 /** What lists of steps put before a step: a bullet, a dash before a capital, a number with its stop. */
 const BULLET = /^\s*(?:[•·▪◦●○■□►▶◆❖➢»£]\s*|[-–—]\s+(?=[A-Z])|\d{1,2}[.)]\s+(?=[A-Z]))/;
 
+/** '2) rib 4, k to end': a row in small letters. */
+const SMALL_ROW = /^\s*\d{1,2}\)\s+/;
+
 /** 'Step 2: Work in rib'. */
 const STEP = /^\s*[Ss]tep\s+\d{1,2}\s*[:.)]\s*(?=[A-Z])/;
 
@@ -37,6 +40,9 @@ const BARE_NUMBER = /^\s*\d{1,2}\s+(?=[A-Z][A-Za-z]+\s)/;
 function bulletOf(line: string): string | undefined {
   const bullet = (BULLET.exec(line) ?? STEP.exec(line))?.[0];
   if (bullet !== undefined) return bullet;
+  const small = SMALL_ROW.exec(line)?.[0];
+  const row = small === undefined ? '' : line.slice(small.length);
+  if (ROW.test(row) || beginsWith(row, 'beginning of a row')) return small;
   const number = BARE_NUMBER.exec(line)?.[0];
   return number !== undefined && beginsWith(line.slice(number.length), 'begins a numbered step')
     ? number
@@ -52,7 +58,9 @@ export function logicalLines(text: string): LogicalLine[] {
   };
   text.split(/\r\n|\n|\r/).forEach((whole, i) => {
     const line = i + 1;
-    const bullet = bulletOf(whole);
+    const open = (held?.open ?? 0) > 0;
+    // '12) sts' closes a bracket
+    const bullet = open && /^\s*\d/.test(whole) ? undefined : bulletOf(whole);
     // blanks in its place: columns stay
     const raw = bullet === undefined ? whole : ' '.repeat(bullet.length) + whole.slice(bullet.length);
     const trimmed = raw.trim();

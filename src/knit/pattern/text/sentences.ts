@@ -145,8 +145,9 @@ function everyOtherAt(tokens: readonly Token[], at: number): number {
 const repeatsBehindRow = (tokens: readonly Token[], from: number, at: number): boolean =>
   isWord(tokens[at], 'rep') &&
   tokens[at]?.capital === true &&
-  isWord(tokens[at - 1], 'row', 'end') &&
-  labelAt(tokens, from) > 0 &&
+  (isWord(tokens[at - 1], 'row', 'end') ||
+    (isWord(tokens[at - 1], 'sts') && tokens[at - 2]?.kind === 'number')) &&
+  (labelAt(tokens, from) > 0 || (isNext(tokens[from]) && isWord(tokens[from + 1], 'row'))) &&
   !isWord(tokens[at + 1], 'from');
 
 /** 'Purl, | then bind off all sts', 'K to end, | bind off': the row is whole, and what binds off is the next one. */
@@ -240,7 +241,7 @@ function stopsShort(tokens: readonly Token[], at: number): boolean {
   if (
     !isWord(tokens[at - 1], 'st', 'sts') ||
     !isWord(tokens[last], 'last') ||
-    !isWord(tokens[last - 1], 'to')
+    !isWord(tokens[isWord(tokens[last - 1], 'the') ? last - 2 : last - 1], 'to')
   )
     return false;
   return (

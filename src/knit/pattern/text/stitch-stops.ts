@@ -69,6 +69,7 @@ const isCable = (tokens: readonly Token[], at: number): boolean =>
 export function beginsStitch(tokens: readonly Token[], at: number): boolean {
   const start = isWord(tokens[at], '*', '(', '[') ? at + 1 : at;
   if (isWord(tokens[start], 'yo', 'wl', 'ssk', 'skp') || isCable(tokens, start)) return true;
+  if (isWord(tokens[start], 'm') && tokens[start + 1]?.value === 1 && tokens[start + 1]?.glued) return true;
   if (isWord(tokens[start], 'work', 'patt', 'k', 'p') && endsIt(tokens, start + 1)) return true;
   if (!isWord(tokens[start], 'k', 'p', 'sl', 'inc') || tokens[start + 1]?.kind !== 'number') return false;
   if (isWord(tokens[start], 'inc'))

@@ -179,7 +179,8 @@ const table = {
     'piece work it back front fronts sleeve sleeves armhole rib border band strip neck total side edge section panel ' +
     'garter knitting length raglan yoke hood cuff neckband collar body hem skirt bodice scarf square pocket shoulder ' +
     'this cap tie belt strap all same sweater jacket cardigan muffler shawl vest garment stole hat blanket afghan',
-  'beside what is measured': 'left right entire whole of edge depth the from st patt straight',
+  'beside what is measured':
+    'left right entire whole of edge depth the from st patt straight longest shortest point',
   'along an edge': 'evenly along around from across down up at on off the in loosely',
 
   // fabrics and patterns

@@ -77,6 +77,8 @@ function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): Rea
     return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
   }
   if (n === 1 && takeAnyPhrase(c, 'fb|bf', 'f and|/|-? b')) return counted(`${base}fb`, 1);
+  // 'ending with k 2 more sts'
+  attempt(c, () => takes(c, 'more') && sees(c, 'st', 'sts'));
   const stsSaid = takeSts(c);
   if (takes(c, 'tog')) return together(c, base, n);
   if (takes(c, 'togtbl')) return together(c, base, n, true);

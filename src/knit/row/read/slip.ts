@@ -117,6 +117,8 @@ const readPassedOver = (c: Cursor): StitchName | undefined =>
     takeSts(c);
     takes(c, 'tog');
     manner(c);
+    // 'sl 1 k, k 1, psso': as if to knit
+    attempt(c, () => takes(c, 'k') && takes(c, ',') && sees(c, 'k'));
     takes(c, 'tog');
     takes(c, 'tbl');
     gap(c);

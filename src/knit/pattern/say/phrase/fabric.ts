@@ -72,7 +72,7 @@ function readKnown(c: Cursor): FabricSaid | undefined {
 /** 'k1, p1 rib', 'rib of k2, p2', '2 x 2 rib', 'single rib'. */
 const readRib = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
-    const ahead = takeAnyPhrase(c, 'rib of', 'rib , as foll :', 'rib ,? (', 'rib');
+    const ahead = takeAnyPhrase(c, 'rib of', 'rib st ,', 'rib , as foll :', 'rib ,? (', 'rib');
     const bracket = takes(c, '(', '[') || took(c, '(');
     const face = readFace(c);
     if (face !== '') {
@@ -127,11 +127,12 @@ export const readSpelledRib = (c: Cursor): FabricSaid | undefined =>
     return face !== '' && ends ? { is: 'rib', face } : undefined;
   });
 
-/** 'Rib 6 rows | (k 1, p 1)'. */
+/** 'Rib 6 rows | (k 1, p 1)', 'Rib 6 rows | , k 1, p 1'. */
 export const readBracketed = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
-    const face = takes(c, '(') ? readFace(c) : '';
-    return face !== '' && takes(c, ')') ? { is: 'rib', face } : undefined;
+    const open = takes(c, '(');
+    const face = open || takes(c, ',') ? readFace(c) : '';
+    return face !== '' && (open ? takes(c, ')') : c.at >= c.end) ? { is: 'rib', face } : undefined;
   });
 
 /** '2 x 2 rib', '1/1 rib'. */

@@ -81,7 +81,9 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
   const ended = said === 0 && isWord(c.tokens[lead], 'end', 'st') && isWord(c.tokens[lead - 1], 'to', 'last');
   // 'repeat last 2 rows          15 sts': in a column of its own
   const worked =
-    said === 0 && c.tokens[lead]?.kind === 'number' && isWord(c.tokens[lead - 1], 'k', 'p', 'last');
+    said === 0 &&
+    c.tokens[lead]?.kind === 'number' &&
+    isWord(c.tokens[lead - 1], 'k', 'p', 'last', 'inc', 'dec');
   const closes =
     worked || (said === 0 && isWord(c.tokens[lead], 'row', 'rows', 'time', 'times', 'twice', 'end'));
   const gap = closes && n.offset - widthTo(c.tokens[lead]) > 2;
