@@ -1,5 +1,11 @@
 import { change, design, drafted } from '../../app/drafts/design/designer.ts';
-import { type DesignForm, readSwatch, type SwatchForm, usualSwatch } from '../../app/drafts/design/form.ts';
+import {
+  type DesignForm,
+  isUsualSwatch,
+  readSwatch,
+  type SwatchForm,
+  usualSwatch,
+} from '../../app/drafts/design/form.ts';
 import { type FabricName, fabricNames } from '../../knit/fabric.ts';
 import { factsOf } from '../../knit/fabric-facts.ts';
 import { gaugeOfSwatch } from '../../knit/garment/gauges.ts';
@@ -48,12 +54,12 @@ export function Swatches({ form: now }: { readonly form: DesignForm }) {
 export function saysSwatch({ swatches, fabric }: DesignForm): string | undefined {
   const main = swatches.find((swatch) => swatch.fabric === fabric);
   const known = main && readSwatch(main);
-  return known && saysGauge(known, 'draft.swatchSays');
+  return known && saysGauge(known, isUsualSwatch(main) ? 'draft.swatchUsual' : 'draft.swatchSays');
 }
 
 const saysGauge = (
   swatch: Parameters<typeof gaugeOfSwatch>[0],
-  key: 'draft.gaugeSays' | 'draft.swatchSays' = 'draft.gaugeSays',
+  key: 'draft.gaugeSays' | 'draft.swatchSays' | 'draft.swatchUsual' = 'draft.gaugeSays',
 ): string => {
   const { stitches, rows } = gaugeOfSwatch(swatch);
   return say(key, { stitches: saysOver(stitches), rows: saysOver(rows), length: saysLength(gaugeSpanMm()) });

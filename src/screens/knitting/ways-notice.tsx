@@ -36,7 +36,8 @@ function Choice({ now }: { readonly now: InHand }) {
     <div role="status">
       <button type="button" class="ways-ask" aria-haspopup="dialog" onClick={() => setOpen(true)}>
         <Icon name="warning" />
-        {say('ways.open')}
+        <span>{say('ways.open')}</span>
+        <Icon name="onward" />
       </button>
       <Sheet open={open} title={say('ways.title')} onClose={() => setOpen(false)}>
         <p>{say('ways.ask')}</p>

@@ -65,6 +65,7 @@ export const words: Translation<typeof english> = {
   inRidges: 'Krausrippen zählen (je zwei Reihen)',
   needle: 'Nadel, mm',
   needleNumber: 'Nadel',
+  swatchUsual: 'die übliche, bis du deine zählst: {stitches} Maschen, {rows} Reihen',
   swatchSays: '{stitches} Maschen, {rows} Reihen',
   gaugeSays: '{stitches} Maschen und {rows} Reihen auf {length}.',
   yarnWeight: 'Danach Garnstärke {weight} von 7.',

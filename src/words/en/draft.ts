@@ -65,6 +65,7 @@ export const words = {
   inRidges: 'Count ridges (two rows each)',
   needle: 'Needle, mm',
   needleNumber: 'Needle',
+  swatchUsual: 'the usual, until you count yours: {stitches} stitches, {rows} rows',
   swatchSays: '{stitches} stitches, {rows} rows',
   gaugeSays: '{stitches} stitches and {rows} rows in {length}.',
   yarnWeight: 'By that, yarn weight {weight} of 7.',

@@ -66,6 +66,7 @@ export const words: Translation<typeof english> = {
   inRidges: 'Compter les côtes mousse (deux rangs chacune)',
   needle: 'Aiguilles, mm',
   needleNumber: 'Aiguilles',
+  swatchUsual: 'l’habituel, en attendant le vôtre : {stitches} mailles, {rows} rangs',
   swatchSays: '{stitches} mailles, {rows} rangs',
   gaugeSays: '{stitches} mailles et {rows} rangs pour {length}.',
   yarnWeight: 'Soit un fil de grosseur {weight} sur 7.',

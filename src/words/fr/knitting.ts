@@ -19,7 +19,7 @@ export const words: Translation<typeof english> = {
   lock: 'Verrouiller',
   legend: 'Ce que veulent dire les mots',
   announce: 'Rang {row} sur {rows}, {side}. {what}. {count} après ce rang.',
-  announceEnd: '{part} : dernier rang fait.',
+  announceEnd: '{part} : dernier rang fait.',
   setUp: 'Avant le rang 1',
   setUpCastOn: {
     one: 'Monter {count} maille avec les aiguilles {needle}.',

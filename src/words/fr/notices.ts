@@ -17,7 +17,7 @@ export const words: Translation<typeof english> = {
   heldOld:
     'Cette page est trop ancienne pour écrire. Vos rangs sont gardés à côté du stockage : rechargez la page, et ils y entreront.',
   notSaved: 'Pas enregistré : ne continuez pas',
-  checkRow: 'Pas enregistré : vérifiez d’abord le rang',
+  checkRow: 'Pas enregistré : vérifiez d’abord le rang',
   onlyHere: {
     one: 'Ne continuez pas : {count} rang n’est que dans cette page. Notez où vous en êtes avant de la recharger ou de la fermer.',
     other:

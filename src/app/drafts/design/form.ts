@@ -72,6 +72,21 @@ export const usualSwatch = (fabric: FabricName): SwatchForm => ({
   needle: 4,
 });
 
+/** Whether nothing in it is hers yet: what is drafted by it fits nobody's knitting. */
+export function isUsualSwatch({
+  fabric,
+  stitches,
+  rows,
+  inRidges,
+  needle,
+  before,
+  weighed,
+}: SwatchForm): boolean {
+  const usual = usualSwatch(fabric);
+  const isOwn = before !== undefined || weighed !== undefined || inRidges !== usual.inRidges;
+  return !isOwn && stitches === usual.stitches && rows === usual.rows && needle === usual.needle;
+}
+
 export const newForm = (): DesignForm => ({
   version: 7,
   name: '',

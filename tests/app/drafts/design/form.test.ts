@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import {
   type DesignForm,
   designOf,
+  isUsualSwatch,
   newForm,
   readSwatch,
   type SwatchForm,
@@ -23,6 +24,25 @@ if (!child) throw new Error('children have a size 8');
 
 beforeEach(() => {
   speech.value = plainSpeech;
+});
+
+describe('the swatch that a design begins with', () => {
+  it('is the usual one until a figure of it is hers', () => {
+    const usual = usualSwatch('stocking');
+    expect(isUsualSwatch(usual)).toBe(true);
+    // over her own length she counted nothing yet
+    expect(isUsualSwatch({ ...usual, widthMm: 100, heightMm: 100 })).toBe(true);
+    const own = [
+      { stitches: 22 },
+      { rows: 27 },
+      { needle: 3.5 },
+      { inRidges: true },
+      { before: { stitches: 20, rows: 26 } },
+      { weighed: { grams: 10, stitches: null, rows: null } },
+    ];
+    for (const one of own) expect(isUsualSwatch({ ...usual, ...one })).toBe(false);
+    expect(isUsualSwatch(usualSwatch('garter'))).toBe(true);
+  });
 });
 
 describe('a design in the making', () => {
