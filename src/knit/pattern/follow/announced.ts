@@ -67,6 +67,21 @@ const namesYarn = (one: Flow): boolean =>
   one.words.split(/\P{L}+/u).some((word) => means(word.toLowerCase(), 'colour by name')) ||
   (one.is === 'said' && (one.said.statement.is === 'yarn' || 'yarn' in one.said.statement));
 
+/** 'Rep these 2 rows.' and then something else: how often nobody says. */
+export function tellNowhere(flow: readonly Flow[], at: number, note: LineNotes): void {
+  const here = flow[at];
+  if (here?.is !== 'said' || here.said.statement.is !== 'repeat rows') return;
+  const { last, times, until } = here.said.statement;
+  if (last === undefined || times !== undefined || until !== undefined) return;
+  const next = flow.slice(at + 1).find((one) => one.is !== 'said' || !PASSED.has(one.said.statement.is));
+  if (next?.is !== 'said' || !WORKED_ONCE.has(next.said.statement.is)) return;
+  const { line, column } = here.said;
+  note.faults.push({ ...fault('place not known'), at: { line, column } });
+}
+
+const PASSED: ReadonlySet<Said['statement']['is']> = new Set(['note', 'stated', 'needle', 'yarn']);
+const WORKED_ONCE: ReadonlySet<Said['statement']['is']> = new Set(['rows', 'bind off', 'hold']);
+
 const WHOLE_ROWS: ReadonlySet<Said['statement']['is']> = new Set([
   'even',
   'rows',

@@ -2,7 +2,14 @@ import { type Fault, type FaultCode, fault } from '../../fault.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Flow } from '../say/flow.ts';
 import type { Said } from '../say/statement.ts';
-import { noteFollowing, rowsSince, tellAnnounced, tellDivides, tellStripes } from './announced.ts';
+import {
+  noteFollowing,
+  rowsSince,
+  tellAnnounced,
+  tellDivides,
+  tellNowhere,
+  tellStripes,
+} from './announced.ts';
 import { joinMeanwhile } from './at-the-same-time.ts';
 import type { Build, PartBuild } from './build/build.ts';
 import { compare } from './build/compare.ts';
@@ -13,7 +20,7 @@ import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
 import { countAfter, noteCount } from './build/uncounted.ts';
 import { tellHoles } from './buttonholes.ts';
-import { makesRows } from './makes-rows.ts';
+import { isForAll, makesRows } from './makes-rows.ts';
 import { namesRowsBelow } from './names-rows.ts';
 import { closePiece } from './other-side.ts';
 import { headsNote, inNote, unread, workOwnWords } from './own-words.ts';
@@ -171,6 +178,7 @@ function workSaid(
   const ahead = flow.slice(i + 1, i + 6).flatMap((next) => (next.is === 'said' ? [next.said] : []));
   build.inHole = statement.is === 'row' && /button-?\s?hole/i.test(here.words);
   const found = doStatement(build, withCountBehind(said, ahead[0]), ahead);
+  if (!found) tellNowhere(flow, i, note);
   build.recent.push(said);
   const holes = build.holes.at(-1);
   if (holes) holes.note ??= note;
@@ -192,10 +200,6 @@ function workSaid(
   }
   if (said.stated !== undefined) compare(build, said.stated, note, said);
 }
-
-/** 'Note: slip the first st of every row', 'Note: use 2 strands throughout': of all that is begun below it. */
-const isForAll = (statement: Said['statement']): boolean =>
-  statement.is === 'slips' || (statement.is === 'yarn' && statement.all === true);
 
 /** An order of a note is for rows to come, and nobody knows which. */
 const notTaken = ({ line, column }: Said): Fault => ({

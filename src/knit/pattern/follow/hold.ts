@@ -52,6 +52,10 @@ export function doHold(
     part.end = 'hold';
     return countDiffers(said.stitches, found);
   }
+  // 'slip first 18 sts onto a holder, slip centre 24 sts to another one': what is left is the other side
+  const held = waiting.reduce((sum, one) => sum + one.stitches, 0);
+  if (said.which === 'centre' && part.rows.length === 0 && held > 0 && part.live - said.stitches === held)
+    return holdSome(build, piece, part, { ...said, which: 'first' });
   return said.which === 'centre'
     ? holdCentre(build, piece, part, said.stitches)
     : holdSome(build, piece, part, said);

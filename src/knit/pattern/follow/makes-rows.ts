@@ -15,3 +15,7 @@ const ROW_MAKERS = new Set<Statement['is']>([
 ]);
 
 export const makesRows = (statement: Statement): boolean => ROW_MAKERS.has(statement.is);
+
+/** 'Note: slip the first st of every row', 'Note: use 2 strands throughout': of all that is begun below it. */
+export const isForAll = (statement: Statement): boolean =>
+  statement.is === 'slips' || (statement.is === 'yarn' && statement.all === true);

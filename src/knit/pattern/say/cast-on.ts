@@ -10,7 +10,7 @@ import {
   takes,
   takeTo,
 } from '../../row/read/cursor.ts';
-import { takesCastOnto, worksAcross } from './front-door.ts';
+import { takesCableOn, takesCastOnto, worksAcross } from './front-door.ts';
 import { takePurpose } from './phrase/purpose.ts';
 import type { Statement } from './statement.ts';
 
@@ -21,18 +21,20 @@ export const readCastOn = (c: Cursor): Statement | undefined =>
     const onto = attempt(c, () => takesCastOnto(c));
     if (onto !== false && onto !== undefined) {
       takeAnyPhrase(c, 'your|the|a? size needle', 'your|the|a? needle');
+      takeOnto(c);
       takes(c, 'to');
       // which needle, up to the next mark or order
       if (takes(c, 'your', 'the', 'a')) while (peek(c) && !sees(c, ',', ';', '.', 'and')) takeTo(c, c.at + 1);
       return { is: 'cast on', stitches: onto };
     }
-    if (takeAnyPhrase(c, 'cast on', 'co', 'cast - on')) {
+    if (takeAnyPhrase(c, 'cast on', 'co', 'cast - on') || takesCableOn(c)) {
       takes(c, 'loosely', 'on', 'a');
       takePhrase(c, 'total of');
       const n = takeNumber(c);
       if (n !== undefined && Number.isSafeInteger(n)) {
         const more = takes(c, 'more', 'additional');
         takePhrase(c, 'st|sts');
+        takeOnto(c);
         if (takePurpose(c) && !more && !worksAcross(c)) return { is: 'cast on', stitches: n };
         takes(c, 'loosely', 'for');
         if (sees(c, 'back', 'front', 'sleeve', 'border', 'body', 'lower', 'hem', 'rib')) c.at += 1;
@@ -47,6 +49,16 @@ export const readCastOn = (c: Cursor): Statement | undefined =>
           return { is: 'cast on', stitches: n };
       }
     }
+  });
+
+/** 'to a #1 circular needle', 'onto #1 needles' */
+const takeOnto = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, 'to', 'onto', 'on');
+    takes(c, 'a', 'the', 'your');
+    if (!takes(c, '#')) return false;
+    takeNumber(c);
+    return takePhrase(c, 'circular? needle');
   });
 
 /** 'using your preferred method', 'by the long-tail method': how stitches are cast on says nothing of how many. */

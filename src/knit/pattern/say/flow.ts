@@ -191,6 +191,7 @@ function defines(tokens: readonly Token[]): boolean {
 /** 'Increases on the lower edge are worked every 4th row', 'do not shape these rows': it says of rows what they are, and makes none. */
 const describes = (tokens: readonly Token[], from: number, to: number): boolean =>
   (isWord(tokens[from], 'do') && isWord(tokens[from + 1], 'not')) ||
+  (isWord(tokens[from], 'for') && isWord(tokens[from + 1], 'me', 'us')) ||
   (['increases', 'decreases', 'incs', 'decs'].includes(tokens[from]?.text ?? '') &&
     tokens.slice(from, Math.min(to, from + 12)).some(({ text }) => text === 'are' || text === 'continue'));
 

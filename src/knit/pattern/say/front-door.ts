@@ -4,6 +4,7 @@ import {
   attempt,
   type Cursor,
   isWord,
+  peek,
   sees,
   seesPhrase,
   takeAnyPhrase,
@@ -40,7 +41,7 @@ export function castsOnSomewhere(c: Cursor): boolean {
 
 /** 'Cast 3 sts onto your needle', 'cast 20 stitches on'. */
 export const takesCastOnto = (c: Cursor): number | false => {
-  const n = takes(c, 'cast') ? takeNumber(c) : undefined;
+  const n = takes(c, 'cast', 'cable') ? takeNumber(c) : undefined;
   if (n === undefined || !Number.isSafeInteger(n) || n < 1 || !takePhrase(c, 'st|sts')) return false;
   attempt(c, () => takesYarn(c) && sees(c, 'on', 'onto'));
   return takeAnyPhrase(c, 'on|onto|on to your|the|a? needle', 'onto', 'on') && n;
@@ -54,11 +55,14 @@ function takesYarn(c: Cursor): boolean {
   return true;
 }
 
+/** 'Cable on 80 stitches' begins a sentence; 'work cable on 12 sts' works them. */
+export const takesCableOn = (c: Cursor): boolean => peek(c)?.capital === true && takePhrase(c, 'cable on');
+
 const castsOn = (c: Cursor): boolean =>
   ahead(c, () => {
     takes(c, 'loosely');
     if (attempt(c, () => takesCastOnto(c))) return true;
-    if (!takeAnyPhrase(c, 'cast -? on', 'co')) return false;
+    if (!takeAnyPhrase(c, 'cast -? on', 'co') && !takesCableOn(c)) return false;
     takes(c, 'loosely', 'on', 'a');
     takePhrase(c, 'total of');
     // a list of sizes that is not understood casts on all the same

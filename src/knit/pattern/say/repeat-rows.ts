@@ -71,7 +71,7 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     skipKept(c);
     takes(c, ',');
     if (open && !takes(c, ']', ')')) return undefined;
-    const times = readTimes(c);
+    const times = readTimes(c) ?? takesAgain(c);
     if (times) {
       readToCount(c, ',', '-');
       // '(12 rows)': what it comes to
@@ -102,6 +102,10 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
       ...(endYarn === undefined ? {} : { endYarn }),
     };
   });
+
+/** 'Rep rows 1 and 2 again.' */
+const takesAgain = (c: Cursor) =>
+  attempt(c, () => takes(c, 'again') && (c.at >= c.end || sees(c, '.', ';', ',')) && { n: 1, total: false });
 
 /** 'rep rows 4–7, keeping first and last 3 sts in garter st, until …': the rows spell their own edges. */
 const skipKept = (c: Cursor): boolean =>

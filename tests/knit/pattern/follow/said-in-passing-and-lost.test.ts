@@ -159,3 +159,57 @@ describe('what a note above all pieces asks of every row', () => {
     expect(rowsOf(...text)).toEqual(['RS sl1, knit to end 9', 'WS sl1, knit to end 9']);
   });
 });
+
+describe('rows that are repeated and nobody says how often', () => {
+  const rows = [...begun, 'Row 1: Knit.', 'Row 2: Purl.'];
+  it.each(['Knit 4 rows.', 'Bind off.', 'Change to 5 mm needles. Knit 4 rows.'])(
+    'are told before %s',
+    (next) => {
+      expect(marked(...rows, 'Rep these 2 rows.', next)).toEqual([6]);
+    },
+  );
+  it.each([
+    'Work until piece measures 20 cm.',
+    'Dec 1 st at each end of every 4th row 3 times.',
+    'Next row: Purl.',
+  ])('are the pattern before %s', (next) => {
+    expect(marked(...rows, 'Rep these 2 rows.', next)).toEqual([]);
+  });
+  it('are worked once more where it says again', () => {
+    expect(rowsOf(...rows, 'Rep rows 1 and 2 again.').length).toBe(8);
+    expect(marked(...rows, 'Rep rows 1 and 2 again.')).toEqual([]);
+  });
+});
+
+describe('stitches that are cabled on', () => {
+  it.each([
+    'Cable on 40 stitches to a #2 circular needle.',
+    'For short sleeves, cable 40 stitches onto #2 needles.',
+  ])('%s begins a piece', (line) => {
+    expect(rowsOf('BODY', line, 'Knit 1 row.')).toEqual(['RS knit 40']);
+  });
+  it.each(['Work cable on 12 sts.', 'Next row: work cable on 12 sts, k to end.'])(
+    '%s begins none',
+    (line) => {
+      expect(readPattern([...begun, line, 'Knit 2 rows.'].join('\n')).pieces.length).toBe(1);
+      expect(marked(...begun, line)).toEqual([4]);
+    },
+  );
+});
+
+describe('three sets of stitches that are put away one after the other', () => {
+  const sets = 'Slip first 10 sts onto a holder, slip center 14 sts to second holder';
+  it('are as many as they say', () => {
+    const { lines } = readPattern(['BACK', 'Cast on 34 sts.', 'Knit 4 rows.', `${sets}.`].join('\n'));
+    expect(lines[3]?.after).toBe(10);
+  });
+});
+
+describe('the last row of a pattern', () => {
+  const pattern = ['Row 1: Knit.', 'Row 2: Purl.', 'Row 3: K2, p to end.', 'Row 4: Purl.'];
+  it.each(['end with pat. row 2', 'ending with row 2 of pattern'])('%s', (end) => {
+    const text = [...begun, ...pattern, `Work even until 10 cm above marker, ${end}.`];
+    expect(rowsOf(...text).at(-1)).toBe('WS purl 34');
+    expect(rowsOf(...text).at(-2)).toBe('RS knit 34');
+  });
+});

@@ -51,8 +51,8 @@ const lines: Readonly<Record<string, string>> = {
   `,
   until: `
     Cont until piece measures 10 cm, ending with {a WS row|a row on the WS|row on WS|WS side|WS rows|a wrong side row} → even: until {length, mm 100, from start, end WS}
-    Cont until piece measures 10 cm, ending {after row 4 of patt|after row 4 of the patt|with 4th row of patt|with 4th row of the patt|with 4th patt row|with row 4} → even: until {length, mm 100, from start, endRow 4}
-    Cont until piece measures 10 cm, ending with {patt.|patt row 4} → even: until {length, mm 100, from start}
+    Cont until piece measures 10 cm, ending {after row 4 of patt|after row 4 of the patt|with 4th row of patt|with 4th row of the patt|with 4th patt row|with row 4|with patt row 4} → even: until {length, mm 100, from start, endRow 4}
+    Cont until piece measures 10 cm, ending with patt. → even: until {length, mm 100, from start}
     Cont until piece measures 10 cm, ending with {patt;|patt,} k 6 rows → even: until {length, mm 100, from start} | @52 rows: n 6, items 'k to {left 'what follows'}'
     Cont until piece measures 10 cm, ending with {right side facing|RS facing} for next row → even: until {length, mm 100, from start, end WS}
     Cont until piece measures 10 cm {straight up from beg|up from beg|from beg} → even: until {length, mm 100, from start}

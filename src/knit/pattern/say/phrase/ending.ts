@@ -86,6 +86,7 @@ const readFacingNext = (c: Cursor): End | undefined =>
 /** 'row 4 of pattern', 'a 4th patt row', '4th row of patt'. */
 const readPatternRow = (c: Cursor): number | undefined =>
   attempt(c, () => {
+    if (seesPhrase(c, 'patt row')) takes(c, 'patt');
     const named = took(c, 'row') || takes(c, 'row');
     const word = ['first', 'second', 'third', 'fourth'].indexOf(peekWord(c));
     if (word >= 0 && peekWord(c, 1) === 'row') {
