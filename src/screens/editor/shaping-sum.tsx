@@ -11,7 +11,7 @@ interface ShapingSumProps {
   readonly side: Side;
 }
 
-/** 'Here: 12 stitches less. Rows of this section: 5, 9, 13 ...' */
+/** 'Here: 12 stitches fewer. Rows of this section: 5, 9, 13 ...' */
 export function ShapingSum({ entry, side }: ShapingSumProps) {
   const read = readShaping(entry, side, { field: '' }, () => undefined);
   const by = changeOf({ shaping: read });

@@ -29,6 +29,8 @@ export interface LapRow {
   readonly marks: readonly LapMark[];
   /** px; the middle of its number, where it lies over none of its marks */
   readonly number: number;
+  /** it stands between its marks, and has room there in large letters too */
+  readonly isRoomy: boolean;
 }
 
 /** Where the count changes: triangles, and for a group the stretch of the row that it takes. */
@@ -81,6 +83,7 @@ export function lapView(part: PlannedPart, shape: PartShape, row: PlannedRow): L
       right: high,
       marks,
       number: numberAt(low, high, biggestGroup(planned) * cell, marks),
+      isRoomy: fitsBetween(low, high, LARGE),
     };
   };
   let y: number = lap.needleY;
@@ -105,13 +108,18 @@ function comingShapings(part: PlannedPart, row: PlannedRow): readonly PlannedRow
 
 /** px that a number with its word takes to either side of its middle */
 const NUMBER = 38;
+/** the same in large letters (lap-window.css) */
+const LARGE = 58;
+
+/** With a mark at either end. */
+const fitsBetween = (low: number, high: number, number: number): boolean => high - low >= 2 * (number + SIZE);
 
 /**
  * Between the marks of its row; where that is short, beyond them, at the end that shapes, since beyond the other the row
  * below has its mark: at the right where both do, and at the other where there is more room.
  */
 function numberAt(low: number, high: number, group: number, marks: readonly LapMark[]): number {
-  if (high - low >= 2 * (NUMBER + SIZE)) return (low + high) / 2;
+  if (fitsBetween(low, high, NUMBER)) return (low + high) / 2;
   const out = Math.max(group, SIZE) + NUMBER;
   const hasRoom = { left: low - out - NUMBER >= 0, right: high + out + NUMBER <= lap.width };
   const isLeft = marks.some(({ at }) => at === 'left') && !marks.some(({ at }) => at === 'right');

@@ -121,9 +121,8 @@ function Ahead({ view: { now, ahead }, isLast }: { readonly view: LapView; reado
   );
 }
 
-/** 'row 117' in large letters, px; a mark at either end. */
-const numberClass = ({ left, right }: LapRow): string =>
-  right - left > 110 + 2 * 20 ? 'lap-number lap-number-between' : 'lap-number';
+const numberClass = ({ isRoomy }: LapRow): string =>
+  isRoomy ? 'lap-number lap-number-between' : 'lap-number';
 
 const Marks = ({ of }: { readonly of: LapRow }) => (
   <path class="lap-mark" d={of.marks.map(({ d }: LapMark) => d).join('')} />

@@ -252,7 +252,7 @@ export const words = {
   middleFrom: 'Stitches to the right of the middle one',
   middleHint: 'One stitch on either side of the middle one goes, two each time.',
   shapingSum: 'Here: {change}',
-  sumMinus: { one: '{count} stitch less', other: '{count} stitches less' },
+  sumMinus: { one: '{count} stitch fewer', other: '{count} stitches fewer' },
   sumPlus: { one: '{count} stitch more', other: '{count} stitches more' },
   rowsList: 'Rows of this section: {rows}',
 
