@@ -1,10 +1,12 @@
 import { fault } from '../../fault.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Item } from '../../row/read/notation.ts';
+import { otherSide, type Side } from '../../row/step.ts';
 import type { OwnWords } from '../say/own-words.ts';
 import type { Title } from '../say/statement.ts';
 import { type Build, nextSide, type PartBuild, type StitchPattern } from './build/build.ts';
 import { unknownFabric } from './build/fabric.ts';
+import { resolveGap } from './build/gap.ts';
 import { makeOwnRow } from './build/make-row.ts';
 import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
@@ -92,7 +94,9 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
   }
   if (part !== undefined && one.rounds) part.rounds = true;
   if (part === undefined || isDone(part) || one.beside) return;
-  workUnread(build, part, one, note);
+  // 'K 16 and slip them to a holder.' and then words that nobody reads: of the others
+  const parted = part.gap && part.rows.at(-1)?.items?.some(({ is }) => is === 'parting');
+  workUnread(build, parted && build.piece ? resolveGap(build, build.piece, part) : part, one, note);
 }
 
 function defineUnread(build: Build, pattern: StitchPattern, { label, words }: OwnWords): void {
@@ -133,7 +137,10 @@ function workUnread(build: Build, part: PartBuild, one: OwnWords, note: LineNote
       at: { line: one.from },
     });
   const stretch = one.open && build.piece ? openStretch(build.piece) : undefined;
-  const rows = Math.min(MOST_ROWS, stretch ? countedRows(build, stretch, one.rows) : one.rows);
+  const counted = stretch ? countedRows(build, stretch, one.rows) : one.rows;
+  // 'wibble for 9 cm, ending with a WS row' is two rows at least where the next is one of the right side
+  const more = stretch && counted === one.rows && one.end !== undefined && one.end !== lastOf(part, counted);
+  const rows = Math.min(MOST_ROWS, more ? counted + 1 : counted);
   const after = countAfter(build, part, one, one.stated);
   if (stretch) part.closed = true;
   const first = part.rows.length;
@@ -150,6 +157,10 @@ function workUnread(build: Build, part: PartBuild, one: OwnWords, note: LineNote
   part.fabric = unknownFabric;
   noteCount(build, part, one, note, one.stated);
 }
+
+/** The side of the last of so many rows. */
+const lastOf = (part: PartBuild, rows: number): Side =>
+  rows % 2 === 1 ? nextSide(part) : otherSide(nextSide(part));
 
 /** A numbered row is worked again by its number, in the same words. */
 function rememberNumber(build: Build, part: PartBuild, one: OwnWords, change: number): void {

@@ -14,10 +14,12 @@ import {
 } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
+import type { Side } from '../../row/step.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { castsOnSomewhere } from './front-door.ts';
 import { readLabel } from './label.ts';
 import { hidesOrder } from './orders-behind.ts';
+import { ending } from './phrase/ending.ts';
 import { readLength } from './phrase/measure.ts';
 import { ROWS } from './phrase/row-numbers.ts';
 import { statedAtEnd } from './phrase/stated-count.ts';
@@ -57,6 +59,8 @@ export interface OwnWords {
   readonly label?: Label;
   /** it ends by a measure, so nobody knows how many rows it is */
   readonly open: boolean;
+  /** 'ending with a WS row': the side of its last row */
+  readonly end?: Side;
   /** from here on it is worked in rounds */
   readonly rounds?: boolean;
   /** it only says more of what stands before it, and makes no row */
@@ -108,8 +112,7 @@ export function ownWords(
     bids:
       followsElse(cursorOver(tokens, sentence.from, sentence.to)) ||
       bidsWork(cursorOver(tokens, sentence.from, sentence.to)) ||
-      // 'Attach yarn | and work other front': the rest of what was read
-      (first > sentence.from && bidsWork(cursorOver(tokens, first, sentence.to))) ||
+          (first > sentence.from && bidsWork(cursorOver(tokens, first, sentence.to))) ||
       hidesOrder(tokens, sentence.from, sentence.to),
     short:
       sentence.to - sentence.from <= 9 &&
@@ -117,6 +120,7 @@ export function ownWords(
       !inOnePiece(cursorOver(tokens, sentence.from)),
     rows: Math.min(MOST_OWN_ROWS, label ? labelled(label) : rowsSaid(c)),
     open: isOpen(c),
+    ...endsOn(c),
     ...(has('rib') ? { rib: true } : {}),
     ...(first === sentence.from && announces(cursorOver(tokens, first, sentence.to))
       ? { announces: true }
@@ -167,6 +171,14 @@ function rowsSaid(c: Cursor): number {
     if (means(c.tokens[i - 1]?.word, 'before a number of rows to work')) return n.value;
   }
   return 1;
+}
+
+function endsOn(c: Cursor): Pick<OwnWords, 'end'> {
+  for (let at = c.at; at < c.end; at += 1) {
+    const { end } = isWord(c.tokens[at], 'ending', 'end', 'finishing') ? ending({ ...c, at }) : {};
+    if (end !== undefined) return { end };
+  }
+  return {};
 }
 
 /** 'until the band is long enough', 'for 5 cm': a length, or an end that is not a row's own. */
@@ -262,7 +274,6 @@ function bidsWork(c: Cursor): boolean {
   while (takes(c, 'then', 'now', 'and', ',', '*', '-')) {
     // what leads up to it
   }
-  // 'Then the same for the second'
   if (seesPhrase(c, 'the same for|on|over|with')) return true;
   const first = peek(c);
   const more = c.end - c.at > 1;

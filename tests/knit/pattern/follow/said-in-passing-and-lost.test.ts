@@ -213,3 +213,32 @@ describe('the last row of a pattern', () => {
     expect(rowsOf(...text).at(-2)).toBe('RS knit 34');
   });
 });
+
+describe('stitches that a row puts on a holder, and then words that nobody reads', () => {
+  it.each([
+    'K 20 sts and place on stitch holder.',
+    'Next row: Work across 20 sts and slip them to a holder.',
+  ])('%s wait, and the others go on', (row) => {
+    const text = [...begun, row, 'Wobble the neck edge on the next 2 rows, k in wobble.', 'Work 1 row.'];
+    const { lines } = readPattern(text.join('\n'));
+    expect(lines[4]?.rows.map(({ after }) => after)).toEqual([14, 14]);
+    expect(lines[5]?.after).toBe(14);
+  });
+  it('all go on where the row only binds off between', () => {
+    const row = 'Next row: K14, bind off 6 sts, k to end.';
+    const { lines } = readPattern([...begun, row, 'Wobble both sides at once for 2 rows.'].join('\n'));
+    expect(lines[4]?.rows.map(({ after }) => after)).toEqual([28, 28]);
+  });
+});
+
+describe('a length in words that nobody reads', () => {
+  it.each([
+    ['ending with a wrong side row', 'RS knit 34'],
+    ['ending with a RS row', 'WS knit 34'],
+    ['or so', 'WS knit 34'],
+  ])('%s ends so', (end, next) => {
+    const line = `Continue in wobble (as over there) until work measures 9 cm, ${end}.`;
+    expect(rowsOf(...begun, line, 'Next row: Knit.').at(-1)).toBe(next);
+    expect(marked(...begun, line)).toEqual([4]);
+  });
+});
