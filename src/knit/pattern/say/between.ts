@@ -37,6 +37,14 @@ export function skipBetween(c: Cursor): void {
   }
   if (skipWhatFor(c)) skipBetween(c);
   skipShapingBy(c);
+  // 'to finish, end with knit 4 rows'
+  attempt(
+    c,
+    () =>
+      takePhrase(c, 'end|ending|finish|finishing with') &&
+      sees(c, 'k', 'p') &&
+      isWord(c.tokens[c.at + 2], 'rows'),
+  );
   // '(k 1 row, p 1 row) twice'
   if (
     isOneOf(peekWord(c), '( [') &&

@@ -22,6 +22,8 @@ import { namesWhatIsCastOn, takeUnknownName } from './unknown-name.ts';
 /** A heading at the start of a sentence, up to its colon, or the whole sentence when it is nothing else. */
 export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefined =>
   attempt(c, () => {
+    // 'To finish, knit 4 rows' is an order
+    if (isWord(c.tokens[c.at + 2], ',') && isWord(c.tokens[c.at + 1], 'finish')) return undefined;
     const section = readSection(c);
     if (section) return section;
     const start = c.at;

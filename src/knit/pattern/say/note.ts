@@ -69,6 +69,8 @@ export const readNote = (c: Cursor): Statement | undefined =>
     if (word === 'join' && !seesPhrase(c, 'join seam|shoulder|side|right|left|sleeve|back|front'))
       return undefined;
     if (word === 'to' && !seesPhrase(c, 'to make|mark|finish|fit')) return undefined;
+    // 'to finish, end with knit 4 rows'
+    if (word === 'to' && seesPhrase(c, 'to finish ,? end|ending with k|p')) return undefined;
     if (word === 'when' && !seesPhrase(c, 'when knitting|working')) return undefined;
     // 'Sizes S and M only: work 8 rows': for some that nobody named
     if ((word === 'size' || word === 'sizes') && onlyFor(c)) return undefined;
@@ -192,6 +194,7 @@ const ASIDES = [
   'being|taking careful|care to keep|follow|maintain the? patt st? correct?',
   'keeping|keep continuity|correctness of the? patt throughout?',
   'keeping|keep the? both|front|neck|other|opposite? edge|side|sides|armhole edge? straight|even',
+  'to finish off? ,',
   'for a? ridge|foldline|hemline|fold|turn line|row|ridge?',
   'for a? hem turn|line?',
   'for the? border|welt|band|hem|edging ,',

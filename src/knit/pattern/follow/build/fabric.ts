@@ -58,6 +58,8 @@ export function fabricOf(
 
 function goesOnKnitting(part: PartBuild | undefined): FabricState {
   const now = part?.fabric;
+  // 'work in st st, (beg with a k row) knit until …': named since the last row
+  if (now && part && now !== part.rows.at(-1)?.fabric && isNamed(now) && now.is === 'face') return now;
   // behind a row that was not understood nobody knows what goes on
   if (part?.rows.at(-1)?.own !== undefined && !part.rows.at(-1)?.hole)
     return { is: 'patt', label: 'pattern' };
