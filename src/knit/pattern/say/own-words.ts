@@ -112,7 +112,7 @@ export function ownWords(
     bids:
       followsElse(cursorOver(tokens, sentence.from, sentence.to)) ||
       bidsWork(cursorOver(tokens, sentence.from, sentence.to)) ||
-          (first > sentence.from && bidsWork(cursorOver(tokens, first, sentence.to))) ||
+      (first > sentence.from && bidsWork(cursorOver(tokens, first, sentence.to))) ||
       hidesOrder(tokens, sentence.from, sentence.to),
     short:
       sentence.to - sentence.from <= 9 &&
