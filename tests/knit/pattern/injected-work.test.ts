@@ -47,78 +47,78 @@ Bind off.`,
 };
 
 /** What asks for work, in words that are read and in words that nobody reads. */
-const work = [
-  ...[
-    'Knit 3 rows.',
-    'Purl 1 row.',
-    'Work 3 rows.',
-    'Work 5 rows even.',
-    'Next row: K9, turn.',
-    '1 row purl.',
-  ],
-  ...[
-    'Bind off 3 sts at beg of next 2 rows.',
-    'Bind off.',
-    'bind off 5 sts at each armhole',
-    'Cast them all off.',
-  ],
-  ...['Cast on 4 sts at end of next row.', 'Add 5 sts at each end.', 'Lose 1 st at each edge every 4th row.'],
-  ...[
-    'Dec 1 st at neck edge.',
-    'Decrease 1 st at armhole edge every other row 3 times.',
-    'Inc 1 st each side.',
-  ],
-  ...[
-    'Increase 4 sts evenly across next row.',
-    'Inc in every 5th st.',
-    'K2tog across row.',
-    'Take in 2 sts at each side.',
-  ],
-  ...['Repeat last 2 rows 3 times.', 'Repeat from * twice.', 'Repeat once more.', 'Do this 3 times.'],
-  ...[
-    'Then the same for the second.',
-    'Do the other side in the same way.',
-    'Work other shoulder to correspond.',
-  ],
-  ...['Reverse the shaping for the other side.', 'Close the sts.', 'Work to marker.', 'Work to end.'],
-  ...['Work in k2, p2 rib for 4 cm.', 'Rib 8 rows.', 'Work 2 in of seed stitch.', 'Continue for 3 inches.'],
-  ...[
-    'Switch to your main color.',
-    'Change to the contrast colour.',
-    'Change to the pocket yarn.',
-    'Join B.',
-  ],
-  ...['With 2 strands of yarn held together, knit 2 rows.', 'Hold 2 strands together.', 'Use yarn double.'],
-  ...[
-    'Use colour B for the next 6 rows.',
-    'Alternate colours every 2 rows.',
-    'Stripe sequence: 2 rows C, 4 rows D.',
-  ],
-  ...['Place last 6 sts on a holder.', 'Slip first 5 sts onto a stitch holder.', 'Leave these sts.'],
-  ...['Put the first 7 sts on a spare needle.', 'Pick up and knit 12 sts along edge.', 'Take up the 10 sts.'],
-  ...[
-    'Keep 4 edge sts in moss stitch.',
-    'Make a buttonhole on the next row.',
-    'Slip the first st of every row.',
-  ],
-  ...[
-    'End the piece with 4 rows of garter stitch.',
-    'Add a border of 6 rows.',
-    'Work a purl ridge.',
-    'Work short rows.',
-  ],
-  ...['Join in the round.', 'Knit every round for 5 cm.', 'Wrap and turn.', 'Work the chart for 10 rows.'],
-  ...['Change to 5 mm needles.', 'With RS facing, join yarn and work across.'],
-  ...[
-    'Shoulder: 5 sts 3 times.',
-    'Neck edge: -1 st every 2nd row 4 times.',
-    'Every 6th row inc 1 st each end.',
-  ],
-  ...[
-    'At the same time, at neck edge, dec 1 st every 4th row.',
-    'When piece measures 27 cm, shape armholes.',
-  ],
-];
+const work = `
+Knit 3 rows.
+Purl 1 row.
+Work 3 rows.
+Work 5 rows even.
+Next row: K9, turn.
+1 row purl.
+Bind off 3 sts at beg of next 2 rows.
+Bind off.
+bind off 5 sts at each armhole
+Cast them all off.
+Cast on 4 sts at end of next row.
+Add 5 sts at each end.
+Lose 1 st at each edge every 4th row.
+Dec 1 st at neck edge.
+Decrease 1 st at armhole edge every other row 3 times.
+Inc 1 st each side.
+Increase 4 sts evenly across next row.
+Inc in every 5th st.
+K2tog across row.
+Take in 2 sts at each side.
+Repeat last 2 rows 3 times.
+Repeat from * twice.
+Repeat once more.
+Do this 3 times.
+Then the same for the second.
+Do the other side in the same way.
+Work other shoulder to correspond.
+Reverse the shaping for the other side.
+Close the sts.
+Work to marker.
+Work to end.
+Work in k2, p2 rib for 4 cm.
+Rib 8 rows.
+Work 2 in of seed stitch.
+Continue for 3 inches.
+Switch to your main color.
+Change to the contrast colour.
+Change to the pocket yarn.
+Join B.
+With 2 strands of yarn held together, knit 2 rows.
+Hold 2 strands together.
+Use yarn double.
+Use colour B for the next 6 rows.
+Alternate colours every 2 rows.
+Stripe sequence: 2 rows C, 4 rows D.
+Place last 6 sts on a holder.
+Slip first 5 sts onto a stitch holder.
+Leave these sts.
+Put the first 7 sts on a spare needle.
+Pick up and knit 12 sts along edge.
+Take up the 10 sts.
+Keep 4 edge sts in moss stitch.
+Make a buttonhole on the next row.
+Slip the first st of every row.
+End the piece with 4 rows of garter stitch.
+Add a border of 6 rows.
+Work a purl ridge.
+Work short rows.
+Join in the round.
+Knit every round for 5 cm.
+Wrap and turn.
+Work the chart for 10 rows.
+Change to 5 mm needles.
+With RS facing, join yarn and work across.
+Shoulder: 5 sts 3 times.
+Neck edge: -1 st every 2nd row 4 times.
+Every 6th row inc 1 st each end.
+At the same time, at neck edge, dec 1 st every 4th row.
+When piece measures 27 cm, shape armholes.`
+  .trim()
+  .split('\n');
 
 /** What is worked, and what is told to be so. */
 const plan = ({ pieces, patterns }: ReadPattern): string =>
