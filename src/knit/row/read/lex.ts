@@ -192,7 +192,7 @@ function isSilentStop(text: string, at: number, out: readonly Token[]): boolean 
   if (last.text === 'st' && /^st\b/i.test(text.slice(next, next + 4))) return true;
   if ((last.text === 'k' || last.text === 'p') && isDigit(c)) return true;
   // 'at beg. Of next row'
-  if (next === text.length || (isUpper(c) && !/^Of /.test(text.slice(next, next + 3)))) return false;
+  if (next === text.length || (isUpper(c) && !text.startsWith('Of ', next))) return false;
   // '… k2tog. 39 sts' ends a sentence, 'inc. 1 st' and 'No. 8' do not
   if (/^\d+\s*(?:[([][^)\]]*[)\]]\s*)?times?\b/.test(text.slice(next, next + 60))) return true;
   return next === at + 1 || !isDigit(c) || BEFORE_NUMBER.has(last.text);
