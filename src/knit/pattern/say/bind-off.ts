@@ -48,6 +48,7 @@ export function readBindOff(c: Cursor): Statement | undefined {
       c.at >= c.end ||
       isOneOf(peekWord(c), '. , ; ( [ : -') ||
       seesPhrase(c, 'and on the? rem|first|last') ||
+      seesPhrase(c, 'and work|complete|finish the? other|second|opposite side|shoulder|half|front') ||
       seesPhrase(c, 'and weave|darn|fasten|break|cut|sew|leave|draw|finish');
     const more =
       isOneOf(peekWord(c), ', .') &&

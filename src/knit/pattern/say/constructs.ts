@@ -24,7 +24,7 @@ import { readRepeatNamed } from './repeat-named.ts';
 import { readRepeatJustNamed, readRepeatRows, readRowsAgain } from './repeat-rows.ts';
 import { readRepeatStars } from './repeat-stars.ts';
 import { readRows, readRowsElided } from './rows.ts';
-import { readElidedShape, readShape, readShapeThere } from './shape.ts';
+import { readElidedShape, readEvenThere, readShape, readShapeThere } from './shape.ts';
 import { readSlips } from './slips.ts';
 import { readStars } from './stars.ts';
 import { readStated } from './stated.ts';
@@ -143,6 +143,8 @@ const CONSTRUCTS: readonly Construct[] = [
   readWorkOn,
   readHold,
   readTurn,
+  // 'work even at armhole and dec …' would be worked even
+  readEvenThere,
   // 'in st st, …' would be passed over as a yarn
   readEven,
   readEnding,

@@ -27,6 +27,7 @@ import { withoutChangeNote } from './phrase/change-note.ts';
 import { ROWS } from './phrase/row-numbers.ts';
 import { statedAtEnd } from './phrase/stated-count.ts';
 import { readShape } from './shape.ts';
+import { shapingNamed } from './shaping-named.ts';
 import type { Add, Label, Statement } from './statement.ts';
 
 /** A row without a label takes the rest of the sentence. */
@@ -106,6 +107,13 @@ function takeOrdinalWord(c: Cursor): number | undefined {
 
 export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): Fault | undefined {
   const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));
+  // 'Next row: shape neck.' names what comes; what that row is stands behind it
+  const named = label.rows.length > 0 ? undefined : shapingNamed(c.tokens.slice(c.at, whole.end));
+  if (named) {
+    takeAll(c);
+    add(named, at);
+    return undefined;
+  }
   const stated = statedAtEnd(whole);
   const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
   const start = row.at;

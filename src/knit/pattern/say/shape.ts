@@ -259,3 +259,15 @@ function readBy(c: Cursor): number {
   takePhrase(c, STS);
   return n ?? 1;
 }
+
+/** 'work even at armhole and | dec 1 st at neck edge …': the other edge has no shaping. */
+export const readEvenThere = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const even = takeAnyPhrase(
+      c,
+      'work|keep|cont|continuing|keeping? even|straight at|on the? armhole|side|neck|front|other edge|side? and|but|,',
+    );
+    return even && sees(c, 'dec', 'inc', 'decreasing', 'increasing')
+      ? { is: 'note', about: 'aside' }
+      : undefined;
+  });

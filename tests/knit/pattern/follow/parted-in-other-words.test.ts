@@ -84,6 +84,23 @@ Now wobble back and work that one likewise in the end.
   > =   body from {castOn 40}, RS: 2 stocking 4 mm; split
   > =   right side from {part body, stitches 20, edge right}, RS: 1 stocking 4 mm; bind off
   > =   resting 1 from {part body, stitches 20, edge left}, RS: hold
-    `),
+    
+### a row that only names the neck, the other edge told to be even, and the other side behind the bind-off
+FRONT
+  > heading
+Cast on 20 sts.
+  > →20
+Work 2 rows in st st.
+  > 20 Front/body 1 RS knit · WS purl
+Next row – shape neck. Work across 6 sts, bind off the next 8 sts and work across remaining sts. Work even at armhole and decrease 1 st at neck edge every row 2 times. Work 2 rows even. Bind off and work other side to correspond.
+  > 20→0 Front/body 3 RS k6, bind off 8 sts, k6 (12) · Front/left side 1 WS p4, dec (5) · RS dec, knit to end (4) · WS purl · RS knit · WS bind off all sts in pattern (0) · Front/right side 1 RS k4, dec (5) · WS dec, purl to end (4) · RS knit · WS purl · RS bind off all sts in pattern (0)
+Next row: shape neck as for back.
+  > own words →0
+  > ✗ stitch or repeat expected @5:11 column 11
+  > = Front, front, 1 to make, lines 3 4
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm; 1 'shape neck' in stocking 4 mm; split
+  > =   left side from {part body, stitches 6, edge left}, WS: 4 'shape neck' in stocking 4 mm; bind off
+  > =   right side from {part body, stitches 6, edge right}, RS: 4 'shape neck' in stocking 4 mm; bind off
+`),
   )('$title', expectAnnotated);
 });
