@@ -243,7 +243,6 @@ export const words: Translation<typeof english> = {
   sizesWarn: 'Vor dem Weitergeben ansehen',
   notInSize: 'In dieser Größe nicht zu stricken.',
   piece: 'Teil',
-
   Back: 'Rückenteil',
   Front: 'Vorderteil',
   Sleeve: 'Ärmel',

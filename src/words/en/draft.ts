@@ -1,6 +1,5 @@
 /** A garment from measurements and a swatch. */
 export const words = {
-  // the screen
   title: 'From measures and a swatch',
   opening: 'Opening …',
   beginAnew: 'Begin anew',
