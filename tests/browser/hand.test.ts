@@ -151,7 +151,7 @@ describe('the hand and the ear', () => {
       await page.getByText('Back is done').first().waitFor();
       await button(page, 'Tools').tap();
       await button(page, 'Read aloud').tap();
-      expect((await felt(page)).said).toEqual(['Back ends.']);
+      expect((await felt(page)).said).toEqual(['Back: last row done.']);
     }));
 
   it('are cautioned after a long sitting, and never again when she has said so', () =>

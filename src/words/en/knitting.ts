@@ -17,7 +17,7 @@ export const words = {
   lock: 'Lock',
   legend: 'What the words mean',
   announce: 'Row {row} of {rows}, {side}. {what}. {count} after it.',
-  announceEnd: '{part} ends.',
+  announceEnd: '{part}: last row done.',
   setUp: 'Before row 1',
   setUpCastOn: {
     one: 'Cast on {count} stitch with the {needle} needle.',
