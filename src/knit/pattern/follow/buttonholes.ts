@@ -28,7 +28,8 @@ export function doButtonholes(build: Build, said: Said, ahead: readonly AnySaid[
 }
 
 export function layHoles(build: Build, piece: PieceBuild, part: PartBuild, said: Said): Fault | undefined {
-  const { beats, items, words = '' } = said;
+  const { items, words = '' } = said;
+  const beats = fromHere(said.beats, part);
   if (beats.length === 0) return fault('place not known');
   const measured = isByLengths(build, part, beats);
   if (items) build.hole = { rows: [items], side: 'RS', fabric: part.fabric };
@@ -44,9 +45,19 @@ export function layHoles(build: Build, piece: PieceBuild, part: PartBuild, said:
   });
   const at = measured ? [] : offsets(inTurn, nextSide(part), since).map((i) => first + i);
   const counted = beats.at(-1)?.times !== undefined;
-  part.holes = { at, words, line: build.line, counted, measured, part, piece, note: undefined };
+  part.holes = { at, first, words, line: build.line, counted, measured, part, piece, note: undefined };
   build.holes.push(part.holes);
   return undefined;
+}
+
+/** 'when piece measures 6 cm': so much further than where the row in hand, or the hole before it, is. */
+function fromHere(beats: readonly Beat[], part: PartBuild): Beat[] {
+  let at = part.baseHeight + part.height;
+  return beats.map((beat) => {
+    const mm = beat.everyMm !== undefined && beat.whole ? beat.everyMm - at : beat.everyMm;
+    at += mm ?? 0;
+    return mm === undefined ? beat : { ...beat, everyMm: mm };
+  });
 }
 
 /** What was left out has to have been there, where any row looks as if it might be one. */

@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from '../../gauge.ts';
 import {
   attempt,
   type Cursor,
@@ -43,6 +44,8 @@ export const readButtonholes = (c: Cursor): Statement | undefined =>
       'on|in|at|along the? button|buttonhole border|band',
       'on|in|at|along the? right|left? front',
     );
+    // on which front is hers to choose
+    takePhrase(c, 'for boys|girls|men|women ,? and on? the? right|left front for boys|girls|men|women ,?');
     takeInset(c);
     // 'work buttonhole as follows: …' is the row itself
     if (c.at < c.end && seesPhrase(c, ',? as|thus|:')) return undefined;
@@ -109,15 +112,34 @@ const takeInset = (c: Cursor): boolean =>
     return true;
   });
 
-/** 'after the first ½ in and every 2 in thereafter'. */
+/** 'after the first ½ in and every 2 in thereafter', 'when piece measures 2 cm and again when piece measures 6 cm'. */
 const readAfter = (c: Cursor): Beat[] | undefined =>
   attempt(c, () => {
-    if (!takeAnyPhrase(c, 'after the? first', 'after the? 1 st')) return undefined;
-    const everyMm = readLength(c);
-    takes(c, 'and', ',');
+    const first = readFirstLength(c) ?? readWhole(c);
+    if (first === undefined) return undefined;
+    takes(c, ',');
+    takes(c, 'and');
     takes(c, 'again', 'then');
-    const beats = everyMm === undefined ? [] : readBeats(c);
-    return beats.length === 1 ? [{ every: 1, everyMm: everyMm as number, times: 1 }, ...beats] : undefined;
+    takePhrase(c, ',? measuring from the? 1 st? row? of? the? last buttonhole ,?');
+    const again = readWhole(c);
+    const beats = again ? [again] : readBeats(c);
+    return beats.length === 1 ? [first, ...beats] : undefined;
+  });
+
+/** 'after the first ½ in', 'after the 1st inch'. */
+const readFirstLength = (c: Cursor): Beat | undefined =>
+  attempt(c, () => {
+    if (!takeAnyPhrase(c, 'after the? first', 'after the? 1 st')) return undefined;
+    const mm = readLength(c) ?? (takes(c, 'inch', 'in') ? MM_PER_INCH : takes(c, 'cm') ? 10 : undefined);
+    return mm === undefined ? undefined : { every: 1, everyMm: mm, times: 1 };
+  });
+
+/** 'when piece measures 2 cm': from its beginning. */
+const readWhole = (c: Cursor): Beat | undefined =>
+  attempt(c, () => {
+    if (!takePhrase(c, 'when the? piece|work|band|front measures')) return undefined;
+    const mm = readLength(c);
+    return mm === undefined ? undefined : { every: 1, everyMm: mm, times: 1, whole: true };
   });
 
 /** '2 in apart'. */

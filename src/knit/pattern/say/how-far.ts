@@ -30,6 +30,8 @@ export interface Beat {
   readonly every: number;
   /** mm from one shaping row to the next, in place of `every` */
   readonly everyMm?: number;
+  /** `everyMm` was said as what the piece measures then */
+  readonly whole?: boolean;
   /** alternately with `every` ('every 4th and 2nd row') */
   readonly and?: number;
   readonly times?: number;

@@ -40,16 +40,15 @@ Work in st st until piece measures 20 cm, making buttonholes every 4 cm.
   > = Right front, right front, 1 to make, lines 3
   > =   body from {castOn 30}, RS: 2 stocking 4 mm (own words 1 2, length {id 'right front/1', open, mm 200, from start}); hold
 
-### and told where nothing is measured
+### and in each row that they are said of where those are counted
 RIGHT FRONT
   > heading
 Cast on 30 sts.
   > →30
 Knit 10 rows, making buttonholes every 4 cm.
-  > 30 Right front/body 1 RS knit · [WS knit · RS knit] ×4 · WS knit
-  > ✗ place not known @3
+  > 30 Right front/body 1 RS knit 'Knit 10 rows, making buttonholes every 4 cm' · [WS knit 'Knit 10 rows, making buttonholes every 4 cm' · RS knit 'Knit 10 rows, making buttonholes every 4 cm'] ×4 · WS knit 'Knit 10 rows, making buttonholes every 4 cm'
   > = Right front, right front, 1 to make, lines 3
-  > =   body from {castOn 30}, RS: 10 garter 4 mm; hold
+  > =   body from {castOn 30}, RS: 10 garter 4 mm (own words 1 2 3 4 5 6 7 8 9 10); hold
 
 ### in which row is told where nobody says it
 RIGHT FRONT

@@ -144,11 +144,10 @@ Make 5 buttonholes, the first 2 cm from lower edge, the rest spaced evenly.
   > ✗ place not known @3:1
 Following buttonholes are made 5 cm apart.
   > 20
-  > ✗ place not known @4
 K 2 rows.
-  > 20 Piece/body 9 RS knit · WS knit
+  > 20 Piece/body 9 RS knit 'Following buttonholes are made 5 cm apart' · WS knit 'Following buttonholes are made 5 cm apart'
   > = Piece, other, 1 to make, lines 2 5
-  > =   body from {castOn 20}, RS: 10 garter 4 mm; hold
+  > =   body from {castOn 20}, RS: 10 garter 4 mm (own words 9 10); hold
 
 ### more of them than there are rows for
 Cast on 20 sts.

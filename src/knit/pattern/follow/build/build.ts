@@ -269,6 +269,8 @@ export interface Hole {
 /** Buttonholes that lie in rows to come; `at`: in which of the part's rows, counted from 0. */
 export interface Holes {
   readonly at: readonly number[];
+  /** the row that they are said before */
+  readonly first: number;
   readonly words: string;
   readonly line: number;
   readonly counted: boolean;

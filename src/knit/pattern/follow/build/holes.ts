@@ -9,18 +9,20 @@ export function holesEnd({ piece, part }: Holes): number {
   return neck?.part === part ? neck.rows - part.baseRows : Number.POSITIVE_INFINITY;
 }
 
-/** The words of a buttonhole that is due in the part's next row. */
-export const holeDue = ({ holes, rows }: PartBuild, stretch = false): string | undefined =>
-  holes && (holes.measured ? stretch : holes.at.includes(rows.length)) && rows.length < holesEnd(holes)
-    ? holes.words
-    : undefined;
+/** The words of a buttonhole that is due in the part's next row; one that she measures for, in each row that it is said of and in what she measures behind them. */
+export function holeDue({ holes, rows }: PartBuild, line: number, stretch = false): string | undefined {
+  if (holes === undefined || rows.length >= holesEnd(holes)) return undefined;
+  const { measured, first, at, words } = holes;
+  const due = measured ? stretch || (rows[first]?.line ?? line) === line : at.includes(rows.length);
+  return due ? words : undefined;
+}
 
 /** The part's next row as the text spelled it, where it makes a buttonhole, or closes one. */
 export function holeRow(build: Build, part: PartBuild): readonly Item[] | undefined {
   const { hole } = build;
   const last = part.rows.at(-1);
   if (hole === undefined) return undefined;
-  if (holeDue(part) !== undefined) {
+  if (holeDue(part, build.line) !== undefined) {
     const fits = nextSide(part) === hole.side && (isKnit(part) || sameFabric(part.fabric, hole.fabric));
     return fits ? hole.rows[0] : undefined;
   }

@@ -67,7 +67,7 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
   // a buttonhole that nobody spelled is said in the row's own words
   const hole =
     how.own === undefined && isPlain(how.items) && after === part.live
-      ? holeDue(part, how.kind === 'stretch')
+      ? holeDue(part, build.line, how.kind === 'stretch')
       : undefined;
   const plain =
     how.items && how.own === undefined && after === part.live ? keepLooks(part, steps, side) : undefined;
@@ -111,9 +111,15 @@ export const tellRow = (
 const slipsOf = ({ slips, piece }: Build): Pick<MadeRow, 'slips'> =>
   slips !== undefined && (slips.piece === undefined || slips.piece === piece) ? { slips: slips.said } : {};
 
-/** A row of the fabric, or 'knit' to its end. */
+/** A row of the fabric, 'knit' to its end, or knit and purl in turn: it has no hole of its own. */
 const isPlain = (items: readonly Item[] = []): boolean =>
-  items.length === 0 || (items.length === 1 && items[0]?.is === 'stitches to');
+  (items.length === 1 && items[0]?.is === 'stitches to') || items.every(isKnitOrPurl);
+
+const isKnitOrPurl = (item: Item): boolean =>
+  item.is === 'group' || item.is === 'group to'
+    ? item.items.every(isKnitOrPurl)
+    : (item.is === 'stitches' || item.is === 'stitches to') &&
+      (item.work === 'k' || item.work === 'p' || item.work === 'patt');
 
 /** Remembers how a row of the fabric's own looked, for the rows in which its edges are shaped. */
 function keepLooks(part: PartBuild, steps: readonly Step[], side: Side): boolean {

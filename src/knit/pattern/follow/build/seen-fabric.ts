@@ -3,7 +3,7 @@ import { expandRow } from '../../../row/expand.ts';
 import type { MadeRow } from './build.ts';
 
 /** What is looked at of a row. */
-export type Looked = Pick<MadeRow, 'steps' | 'before' | 'side' | 'own'>;
+export type Looked = Pick<MadeRow, 'steps' | 'before' | 'side' | 'own' | 'hole'>;
 
 /** How a row looks from the right side: all knit, all purl, or by ones or twos in turn from a column on. */
 type Look = { readonly is: 'k' | 'p' } | { readonly is: 'kp' | 'kkpp'; readonly from: number };
@@ -101,8 +101,9 @@ function filled<T>(all: readonly (T | undefined)[]): readonly (T | undefined)[] 
   return out;
 }
 
-function lookOf({ steps, before, side, own }: Looked): Look | undefined {
-  if (own !== undefined) return undefined;
+function lookOf({ steps, before, side, own, hole }: Looked): Look | undefined {
+  // the words of a buttonhole lie on a row of the fabric
+  if (own !== undefined && !hole) return undefined;
   const works = expandRow(steps, before).map((work) => (work === 'k' || work === 'p' ? work : ' '));
   const seen = works.map((work) => (work === ' ' || side === 'RS' ? work : work === 'k' ? 'p' : 'k'));
   const looks = (side === 'RS' ? seen : seen.reverse()).join('');
