@@ -167,17 +167,6 @@ const garment: readonly Sight[] = [
     },
   },
   screenSight('making up', 'makingUp', '#/g/sample/making-up', (page) => isTitled(page, 'Making up')),
-  {
-    name: 'halfway sewn',
-    screen: 'makingUp',
-    come: async (page) => {
-      const doing = page.locator('.making-do > .button').first();
-      for (let done = 1; done <= 5; done += 1) {
-        await doing.tap();
-        await page.locator('.making-card', { hasText: `${done} of ` }).waitFor();
-      }
-    },
-  },
   screenSight('record', 'record', '#/g/sample/record', (page) =>
     page.getByRole('heading', { name: /Back/ }).first().waitFor(),
   ),
@@ -202,7 +191,7 @@ const designed = await garmentToLink({
   rowNotes: [{ piece: 'Back', part: 'Back', row: 1, text: 'loosely' }],
 });
 
-/** The last ones: a garment more lies in the box from then on. */
+/** A garment more lies in the box from then on. */
 const passedOn: readonly Sight[] = [
   screenSight('design opened', 'openLink', `#/open/${designed}`, (page) =>
     isTitled(page, 'Fen pullover').then(() => page.getByLabel('Whose measures').waitFor()),
@@ -236,6 +225,37 @@ const passedOn: readonly Sight[] = [
       if ((await page.locator('.written').count()) > 0) return;
       await page.locator('.screen-main .button-main').last().tap();
       await page.locator('.written').waitFor({ timeout: 60_000 });
+    },
+  },
+];
+
+const parts = ['back/0/1', 'front/0/1', 'front/1/1', 'front/2/1', 'sleeve/0/1', 'sleeve/0/2', 'neckband/0/1'];
+
+/** Every part of the sample is at its end, whatever row it was at. */
+async function knitAll(page: Page, knitter: Knitter): Promise<void> {
+  for (const part of parts) {
+    const make = `#/k/sample/${part}`;
+    await knitter.open(make);
+    await knitter.pad.or(page.locator('.part-end')).first().waitFor();
+    if (!(await knitter.pad.isVisible())) continue;
+    await atRow(page, knitter, (await knitter.row()).of, make);
+    await knitter.pad.tap();
+    await page.locator('.part-end').waitFor();
+  }
+}
+
+/** After all that looks at a garment half knitted. */
+const sewing: readonly Sight[] = [
+  {
+    name: 'halfway sewn',
+    screen: 'makingUp',
+    come: async (page, knitter) => {
+      await knitAll(page, knitter);
+      await knitter.open('#/g/sample/making-up');
+      for (let done = 1; done <= 5; done += 1) {
+        await page.locator('.making-do > .button-main').tap();
+        await page.locator('.making-card', { hasText: `${done} of ` }).waitFor();
+      }
     },
   },
 ];
@@ -346,4 +366,5 @@ export const sights: readonly Sight[] = [
     page.getByText('There is nothing to knit').waitFor(),
   ),
   ...passedOn,
+  ...sewing,
 ];
