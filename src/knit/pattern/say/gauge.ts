@@ -2,6 +2,7 @@ import {
   ahead,
   attempt,
   type Cursor,
+  isWord,
   peekNumber,
   sees,
   seesPhrase,
@@ -71,9 +72,7 @@ export const seesGauge = (c: Cursor): boolean => {
   if (ahead(c, () => takeNeedles(c))) return true;
   return (
     peekNumber(c) !== undefined &&
-    c.tokens
-      .slice(c.at, c.end)
-      .some((token) => token.text === '=' || token.text === 'inch' || token.text === 'cm') &&
+    c.tokens.slice(c.at, c.end).some((token) => isWord(token, '=', 'inch', 'cm')) &&
     seesPhrase({ ...c, at: c.at + 1 }, STS)
   );
 };

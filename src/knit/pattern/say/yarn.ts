@@ -16,18 +16,19 @@ import type { Statement } from './statement.ts';
 /** 'With B, …', 'in A' behind rows, 'change to MC', 'join B': what follows is worked in that yarn. */
 export const readYarn = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    const one = readColour(c) ?? changed(c) ?? behindRows(c);
-    const name = one ?? readStrands(c);
+    // 'with A and B held together': both of them, not the first
+    const held = readStrands(c);
+    const name = held ?? readColour(c) ?? changed(c) ?? behindRows(c);
     if (name === undefined) return undefined;
     takes(c, 'only');
-    const all = one === undefined && takes(c, 'throughout');
+    const all = held !== undefined && takes(c, 'throughout');
     const done =
       c.at >= c.end ||
       isOneOf(peekWord(c), ', ; . :') ||
       seesPhrase(c, '( with') ||
       sees(c, 'and', 'k', 'p', 'work', 'cont', 'bind', 'bo', 'pick');
     return done || seesPhrase(c, 'cast on|- on')
-      ? { is: 'yarn', name, ...(one === undefined && { held: true, ...(all && { all }) }) }
+      ? { is: 'yarn', name, ...(held !== undefined && { held: true, ...(all && { all }) }) }
       : undefined;
   });
 

@@ -10,6 +10,8 @@ describe('gauge, in all its wordings,', () => {
       Gauge: 20 sts and 28 rows = 10 cm {square|sq|in width|wide|x 10 cm|/ 10 cm|by 10 cm} → gauge: stitches 20, rows 28
       Gauge: 20 sts = 10 cm, 28 rows = 10 cm → gauge: stitches 20, rows 28
       {5 sts = 1 inch|5 sts = 1"|Gauge: 5 sts to the inch|Gauge: 5 sts per inch|Gauge: 5 sts to each inch|Gauge: 5 sts to 1 in} → gauge: stitches 19.68503937007874
+      20 sts {=|to|over|make|measure} 4 {inch|inches|ins|"} → gauge: stitches 19.68503937007874
+      20 sts and 28 rows {=|to|over|measure} 10 {cm|cms|centimetres} → gauge: stitches 20, rows 28
       Gauge: 2 sts to the cm → gauge: stitches 20
       5 sts = 1 inch; 7 rows = 1 inch → gauge: stitches 19.68503937007874, rows 27.559055118110237
       Gauge: 9 sts = 2 inches; 6 rows = 1 inch → gauge: stitches 17.716535433070867, rows 23.62204724409449
@@ -43,6 +45,7 @@ describe('gauge, in all its wordings,', () => {
       Gauge: on 4 mm needles 20 sts and 28 rows = 10 cm in k1, p1 rib → ✗ stitch or repeat expected @1
       Gauge: see front page → ✗ stitch or repeat expected @1
       Gauge → ✗ stitch or repeat expected @1
+      20 sts {for 4 inches|in rounds for 4 inches|, work 4 cm|, 4 inches|, ending after 4 cm} → ✗ stitch or repeat expected @1
       20 sts and 28 rows → ✗ stitch or repeat expected @1
       20 sts measure 10 cm → gauge: stitches 20
       20 rows = 10 cm → ✗ stitch or repeat expected @1

@@ -12,7 +12,8 @@ import {
 import { wordsIn } from './words-in.ts';
 
 const THREADS = ['strand', 'strands', 'thread', 'threads', 'end', 'ends'];
-const BETWEEN = 'of the both a an and & held each one ball balls'.split(' ').concat(THREADS, YARN);
+const YARNS = [...YARN, ...YARN.map((yarn) => `${yarn}s`)];
+const BETWEEN = 'of the both a an and & held each one ball balls'.split(' ').concat(THREADS, YARNS);
 const HOW = ['tog', 'dbl', 'doubled', 'single', 'singly'];
 
 /** 'with 2 strands held together', 'holding A and B together', 'using yarn double': how many at once, in the text's own words. */
@@ -28,7 +29,7 @@ export const readStrands = (c: Cursor): string | undefined =>
     }
     const words = c.tokens.slice(from, c.at);
     const threads = words.some(({ text }) => THREADS.includes(text));
-    const some = words.filter(({ text }) => YARN.includes(text)).length > 0;
+    const some = words.some(({ text }) => YARNS.includes(text));
     return threads || (how && (some || words.length > 2)) ? wordsIn(words) : undefined;
   });
 
