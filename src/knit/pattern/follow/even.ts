@@ -19,7 +19,7 @@ import {
 } from './build/fabric.ts';
 import { setMark } from './build/part.ts';
 import { plainWork, spellFabric } from './build/spell.ts';
-import { wantSide } from './build/want-side.ts';
+import { turnRib, wantSide } from './build/want-side.ts';
 import { workUntil } from './build/work-until.ts';
 
 type Even = Extract<Statement, { is: 'even' }>;
@@ -205,6 +205,7 @@ function beginWith(build: Build, part: PartBuild, looks: 'k' | 'p'): void {
   if (part.rows.length === 0 && part.fabric.is === 'face' && part.fabric.name === 'garter')
     wantSide(build, part, wanted);
   if (part.fabric.is !== 'face' || part.fabric.name !== 'stocking') return;
-  if (wantSide(build, part, wanted)) return;
+  const turns = wanted === 'RS' && nextSide(part) === 'WS' && turnRib(part);
+  if (wantSide(build, part, wanted) || turns) return;
   part.fabric = knownFabric('reverse stocking');
 }

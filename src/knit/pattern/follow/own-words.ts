@@ -14,7 +14,7 @@ import { MOST_ROWS } from './build/push-row.ts';
 import { countedRows, openStretch } from './build/target.ts';
 import { countAfter, noteCount } from './build/uncounted.ts';
 import { wantSide } from './build/want-side.ts';
-import { defineRow } from './define-row.ts';
+import { defineRow, definingHere } from './define-row.ts';
 
 /** A short line above rows or a cast-on names what follows. */
 function nameNext(build: Build, title: Title | undefined): void {
@@ -88,8 +88,9 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
   note.faults.push(one.fault);
   note.kind = 'own words';
   build.line = one.from;
-  if (build.defining !== undefined) {
-    defineUnread(build, build.defining, one);
+  const defined = build.defining ?? (beginsPattern(build, one) ? definingHere(build) : undefined);
+  if (defined !== undefined) {
+    defineUnread(build, defined, one);
     return;
   }
   if (part !== undefined && one.rounds) part.rounds = true;
@@ -98,6 +99,15 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
   const parted = part.gap && part.rows.at(-1)?.items?.some(({ is }) => is === 'parting');
   workUnread(build, parted && build.piece ? resolveGap(build, build.piece, part) : part, one, note);
 }
+
+/** 'Row 1: …' before there is any piece: the rows below it are the others of its pattern. */
+const beginsPattern = ({ part, piece, pending, castOnUnread }: Build, { label, beside }: OwnWords): boolean =>
+  part === undefined &&
+  piece === undefined &&
+  pending === undefined &&
+  !castOnUnread &&
+  !beside &&
+  label?.rows[0] === 1;
 
 function defineUnread(build: Build, pattern: StitchPattern, { label, words }: OwnWords): void {
   if (label && label.rows.length > 0)

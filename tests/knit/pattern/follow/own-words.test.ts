@@ -132,7 +132,7 @@ Cast on 4 sts.
   > →4
 K 1 row.
   > 4 Lace pattern/body 1 RS knit
-  > = pattern lace of 1 plus 0 over 2: purl (2)
+  > = pattern lace of 1 plus 0 over 2: work in pattern (2) · purl (2)
   > = Lace pattern, other, 1 to make, lines 5
   > =   body from {castOn 4}, RS: 1 stocking 4 mm; hold
 

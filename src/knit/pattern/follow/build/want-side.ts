@@ -68,12 +68,38 @@ function turnGarter(part: PartBuild): boolean {
     expandRow(row.steps, row.before).every((work) => work === 'k');
   if (parent !== undefined || !('castOn' in from) || sections.some(({ stretch }) => stretch)) return false;
   if (!rows.every(plain)) return false;
+  turnAll(part);
+  return true;
+}
+
+/**
+ * 'Rib 7 rows. Beg with a k row, work in st st': a knit row of stocking stitch is its right side, so a rib of which nobody
+ * said the side began on the wrong one. Its rows are worked as they were, and seen from there.
+ */
+export function turnRib(part: PartBuild): boolean {
+  const { rows, sections, parent, from } = part;
+  if (sided.has(part) || parent !== undefined || !('castOn' in from)) return false;
+  if (sections.some(({ stretch }) => stretch)) return false;
+  const isRib = (row: MadeRow): boolean => new Set(plainOf(row)).size === 2;
+  if (!rows.some(isRib) || !rows.every((row) => row.own === undefined && (isRib(row) || isWrong(row))))
+    return false;
+  turnAll(part);
+  return true;
+}
+
+const plainOf = ({ steps, before }: MadeRow): string[] =>
+  expandRow(steps, before).filter((work) => work === 'k' || work === 'p');
+
+/** Purl on the right side, or knit on the wrong one: it would be neither if it were turned. */
+const isWrong = (row: MadeRow): boolean =>
+  plainOf(row).every((work) => (work === 'p') === (row.side === 'RS'));
+
+function turnAll(part: PartBuild): void {
   part.firstSide = otherSide(part.firstSide);
   part.fabricRow += 1;
-  rows.forEach((row, i) => {
-    rows[i] = { ...row, side: otherSide(row.side), fabricRow: row.fabricRow + 1 };
+  part.rows.forEach((row, i) => {
+    part.rows[i] = { ...row, side: otherSide(row.side), fabricRow: row.fabricRow + 1 };
   });
-  return true;
 }
 
 const isOpen = ({ stretches }: Build, { id, endSide }: Stretch): boolean =>
