@@ -219,8 +219,9 @@ function piecesOf(build: Build, lines: readonly Line[]): ReadPiece[] {
   return build.begun.flatMap((piece) => {
     const recipe = recipeOf(build, piece);
     if (recipe === undefined) return [];
-    const used = new Set(piece.parts.flatMap((part) => part.rows.map((row) => indexOf.get(row.line) ?? -1)));
-    used.delete(-1);
+    const used = new Set(
+      piece.parts.flatMap((part) => part.rows.flatMap(({ line }) => indexOf.get(line) ?? [])),
+    );
     return [
       withPlan(
         recipe,

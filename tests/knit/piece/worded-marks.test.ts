@@ -35,6 +35,18 @@ describe('a spelled-out row', () => {
     ]);
   });
 
+  it('with two decreases is spread while no more lies between them than thrice what lies before the first', () => {
+    expect(marks('k2, k2tog, k6, k2tog, k2', 14, 'RS')).toEqual([{ kind: 'across', edge: 'across', by: -2 }]);
+    expect(marks('k2, k2tog, k7, k2tog, k2', 15, 'RS')).toEqual([
+      { kind: 'edge', edge: 'right', by: -1 },
+      { kind: 'edge', edge: 'left', by: -1 },
+    ]);
+    expect(marks('k1, k2tog, k3, k2tog, k1', 9, 'RS')).toEqual([
+      { kind: 'edge', edge: 'right', by: -1 },
+      { kind: 'edge', edge: 'left', by: -1 },
+    ]);
+  });
+
   it('that casts on after its last stitch is wider at that edge', () => {
     expect(marks('k to end, cast on 5 sts', 18, 'RS')).toEqual([{ kind: 'cast on', edge: 'left', by: 5 }]);
   });

@@ -4,27 +4,24 @@ import { changeOfRow, type LaidRow, type Lie, laidRow, laidRows } from './lie.ts
 import { slipRates } from './rates.ts';
 
 /** What may have gone wrong. */
-export const slipCauses = [
+export type SlipCause =
   /** the place is further than the knitting; the knitting is further than the place */
-  'place ahead',
-  'place behind',
-  'shaping missed',
-  'shaping doubled',
-  'one edge only',
+  | 'place ahead'
+  | 'place behind'
+  | 'shaping missed'
+  | 'shaping doubled'
+  | 'one edge only'
   /** a spread row with fewer, or with more, increases or decreases than planned */
-  'spread short',
-  'spread over',
-  'stitch dropped',
-  'stray yarn-over',
+  | 'spread short'
+  | 'spread over'
+  | 'stitch dropped'
+  | 'stray yarn-over'
   /** two stitches worked as one unawares */
-  'worked together',
+  | 'worked together'
   /** a cast-on that was never counted */
-  'cast-on miscounted',
+  | 'cast-on miscounted'
   /** a bound-off or cast-on group with a stitch more or fewer */
-  'group miscounted',
-] as const;
-
-export type SlipCause = (typeof slipCauses)[number];
+  | 'group miscounted';
 
 /** One thing that may have happened, with what it would have done to count and fabric. */
 export interface Slip {

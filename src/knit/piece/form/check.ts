@@ -50,10 +50,10 @@ function inForm(fault: Fault, form: PieceForm): FormFault {
   const { part, sectionIndex, field } = fault.at;
   // of two parts with one name, the later one is to be renamed
   const matches = form.parts.flatMap((p, i) => (p.name === part ? [i] : []));
-  const found = (fault.code === 'part name twice' ? matches.at(-1) : matches[0]) ?? -1;
+  const found = fault.code === 'part name twice' ? matches.at(-1) : matches[0];
   return {
     fault,
-    ...(found < 0 ? {} : { part: found }),
+    ...(found === undefined ? {} : { part: found }),
     ...(sectionIndex === undefined ? {} : { section: sectionIndex }),
     ...(field === undefined ? {} : { field }),
   };

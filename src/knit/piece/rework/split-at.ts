@@ -16,7 +16,7 @@ export function splitAt(recipe: PartRecipe, part: PlannedPart, worked: number): 
   for (const [index, section] of recipe.sections.entries()) {
     const rows = Math.min(left, section.rows);
     left -= rows;
-    if (rows === section.rows && (rest.length === 0 || section.rows === 0)) done.push(section);
+    if (rows === section.rows && rest.length === 0) done.push(section);
     else if (rows === 0) rest.push(section);
     else {
       done.push({ ...section, rows, shaping: section.shaping.flatMap((s) => upTo(s, rows)) });

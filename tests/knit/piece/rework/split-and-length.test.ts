@@ -40,6 +40,8 @@ describe('a part parted at the needle', () => {
     const [a, none, b] = [section({ name: 'a' }), section({ name: 'none', rows: 0 }), section({ name: 'b' })];
     expect(split(4, a, none, b)).toEqual({ done: [a, none], rest: [b] });
     expect(split(0, a, b)).toEqual({ done: [], rest: [a, b] });
+    expect(split(0, a, none, b)).toEqual({ done: [], rest: [a, none, b] });
+    expect(split(2, a, none, b).rest.map(({ name }) => name)).toEqual(['a', 'none', 'b']);
     expect(split(8, a, b)).toEqual({ done: [a, b], rest: [] });
   });
 
