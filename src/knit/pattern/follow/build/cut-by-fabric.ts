@@ -37,7 +37,14 @@ export function cutByFabric(
 }
 
 /** Its stitches stand in the text, and what they are called does not, or is stocking stitch. */
-export const isSpelled = ({ items, spelled = items !== undefined, own, hole, kind, fabric }: MadeRow): boolean =>
+export const isSpelled = ({
+  items,
+  spelled = items !== undefined,
+  own,
+  hole,
+  kind,
+  fabric,
+}: MadeRow): boolean =>
   kind === 'row' &&
   spelled &&
   (own === undefined || hole === true) &&
