@@ -29,12 +29,13 @@ export function doBorders(
   const sum = said.borders.reduce((n, { edge, stitches }) => n + stitches * (edge === 'both' ? 2 : 1), 0);
   if (sum > part.live) return fault('not enough stitches', { needStitches: sum, haveStitches: part.live });
   for (const { edge, stitches, fabric } of said.borders) {
-    const kept = fabricOf(fabric, build, part);
+    const kept = fabric.is === 'border rows' ? undefined : fabricOf(fabric, build, part);
+    const rows = fabric.is === 'border rows' ? fabric.rows : kept?.is === 'face' ? kept.rows : undefined;
     const edges = edgesOf(edge, piece, part);
-    if (kept?.is !== 'face' || edges === undefined) return fault('place not known');
-    if (kept.name === 'garter' && hasGarterEdges(part))
+    if (rows === undefined || edges === undefined) return fault('place not known');
+    if (kept?.is === 'face' && kept.name === 'garter' && hasGarterEdges(part))
       Object.assign(part, { fabric: knownFabric('stocking'), fabricRow: nextSide(part) === 'RS' ? 0 : 1 });
-    for (const at of edges) keepBorder(part, at, stitches, kept.rows, said.throughout);
+    for (const at of edges) keepBorder(part, at, stitches, rows, said.throughout);
   }
   return wrong;
 }
@@ -55,7 +56,7 @@ function edgesOf(edge: EdgeName | 'unsaid', piece: PieceBuild, part: PartBuild):
     case 'both':
       return ['right', 'left'];
     case 'unsaid':
-      return isHalf(piece) ? [neck] : undefined;
+      return isHalf(piece) || part.neck !== undefined ? [neck] : undefined;
     case 'neck':
     case 'inside':
       return [neck];

@@ -13,6 +13,7 @@ import {
   took,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
+import { type BorderRows, readBorderRows } from './border-rows.ts';
 import { skipNotes } from './even.ts';
 import type { EdgeName } from './how-far.ts';
 import { readEdgeOf } from './phrase/edge.ts';
@@ -28,6 +29,7 @@ export const readBorders = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const start = c.at;
     takes(c, 'and', 'but', '(');
+    takes(c, 'still', 'then');
     const lead = readLead(c);
     if (lead === undefined) return undefined;
     const borders =
@@ -105,6 +107,8 @@ const readCountedIn = (c: Cursor): BorderSaid[] | undefined =>
     const edges = readCounted(c);
     if (edges !== undefined) {
       takeEveryRow(c);
+      const rows = readRowsOf(c, edges);
+      if (rows) return edges.map((one) => ({ ...one, fabric: rows }));
       takeAnyPhrase(c, 'which|that? are|is? worked|kept|k?');
       const fabric = readBorderFabric(c);
       return fabric && edges.map((one) => ({ ...one, fabric }));
@@ -113,12 +117,24 @@ const readCountedIn = (c: Cursor): BorderSaid[] | undefined =>
     const stitches = takeNumber(c);
     const named = sees(c, 'border', 'band');
     if (stitches === undefined || !takeStitches(c)) return undefined;
-    const border = takes(c, 'border', 'band') || named;
+    const ofFront = takeAnyPhrase(c, 'of|for the? front|button|buttonhole? border|band');
+    const rows = ofFront ? readBorderRows(c, stitches) : undefined;
+    if (rows) return [{ edge: 'unsaid', stitches, fabric: rows }];
+    // '7 sts in pattern for front border' are those that are kept already
+    if (!ofFront && takePhrase(c, 'in? patt for|at|of the? front|button|buttonhole? border|band')) return [];
+    const border = takes(c, 'border', 'band') || named || ofFront;
     const fabric = readBorderFabric(c);
     const forIt = seesPhrase(c, 'for the? front|button|buttonhole? border|band');
     const edge = fabric && (readEdgeOf(c) ?? (border || forIt ? 'unsaid' : undefined));
     return fabric && edge ? [{ edge, stitches, fabric }] : undefined;
   });
+
+const readRowsOf = (c: Cursor, edges: readonly Counted[]): BorderRows | undefined => {
+  const [first] = edges;
+  return first !== undefined && edges.every(({ stitches }) => stitches === first.stitches)
+    ? readBorderRows(c, first.stitches)
+    : undefined;
+};
 
 /** Which stitches: '6 sts at each end', 'first and last 5 sts', 'first 5 and last 7 sts'. */
 const readCounted = (c: Cursor): Counted[] | undefined =>
@@ -222,6 +238,7 @@ const seesEnd = (c: Cursor): boolean =>
 /** A fabric with a name of its own: 'in pattern' would be the rest's. */
 const readBorderFabric = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
+    if (takePhrase(c, 'in a? k|knitted|garter border|edge')) return { is: 'named', name: 'garter' };
     const fabric = readFabric(c);
     const known = fabric?.is === 'named' || fabric?.is === 'rib';
     return known || (fabric?.is === 'pattern' && fabric.else !== undefined && fabric.else !== 'the pattern')

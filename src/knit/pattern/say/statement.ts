@@ -2,6 +2,7 @@ import type { FabricName } from '../../fabric.ts';
 import type { Fault } from '../../fault.ts';
 import type { Item } from '../../row/read/notation.ts';
 import type { Side } from '../../row/step.ts';
+import type { BorderRows } from './border-rows.ts';
 import type { AsFarAs, Beat, EdgeName, EndEdge, PieceSaid, Place, Until } from './how-far.ts';
 
 /** A fabric as patterns name it. */
@@ -244,7 +245,7 @@ export interface BorderSaid {
   /** 'unsaid' of border stitches of which a front has but one */
   readonly edge: EdgeName | 'unsaid';
   readonly stitches: number;
-  readonly fabric: FabricSaid;
+  readonly fabric: FabricSaid | BorderRows;
 }
 
 export interface PieceHeading {
