@@ -772,4 +772,25 @@ export const equivalents: readonly Equivalent[] = [
     after: '<=',
     why: 'the first of them has to do with the turn, which is asked above',
   },
+  {
+    file: 'src/knit/making-up/consequences.ts',
+    line: 'return JSON.stringify([of, piece, to, longerMm > 0]);',
+    before: '>',
+    after: '>=',
+    why: 'of a seam told in mm that breaks one edge is the longer one, by more than nothing',
+  },
+  {
+    file: 'src/knit/row/shorten.ts',
+    line: 'worksUntil: () => false,',
+    before: 'false',
+    after: 'true',
+    why: 'folded runs are worked so many times, none of them until something: the case is there for the types alone',
+  },
+  {
+    file: 'src/knit/row/shorten.ts',
+    line: 'repeatsUntil: () => false,',
+    before: 'false',
+    after: 'true',
+    why: 'folded runs are worked so many times, none of them until something: the case is there for the types alone',
+  },
 ];

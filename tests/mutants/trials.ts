@@ -47,7 +47,7 @@ const ROUNDS = 4;
 const roundOf = (id: number): number => id % ROUNDS;
 
 /** So many tests are tried for a mutant at most. */
-const MOST = 2_000;
+const MOST = 10_000;
 
 /** A file whose tests load the modules themselves cannot be kept loaded beside others. */
 const startsAfresh = (file: string): boolean =>
@@ -73,7 +73,8 @@ const byPromise = (steps: readonly Step[], mutant: Mutant): Step[] =>
 
 /** What a test costs, ms; one that is named for the source, or lies in its folder, is worth a longer one elsewhere. */
 function costOf({ file, ms }: { file: string; ms: number }, mutant: Mutant): number {
-  const sameName = basename(file).split('.')[0] === basename(mutant.file).split('.')[0];
+  const [own = '', named = ''] = [mutant.file, file].map((path) => basename(path).split('.')[0]);
+  const sameName = named === own || named.startsWith(`${own}-`) || named.startsWith(`${own}s-`);
   const sameFolder = dirname(file).replace('tests', 'src') === dirname(mutant.file);
   return (ms + 1) * (sameName ? 0.02 : sameFolder ? 0.2 : 1);
 }

@@ -33,6 +33,17 @@ describe('the making up of a pattern in words of others (sentences of our own, i
     expect(found.unread).toEqual([]);
   });
 
+  it('a row under the heading is worked, and no sentence that nobody reads', () => {
+    const found = told(
+      'FINISHING',
+      'Sew side seams.',
+      'Neckband: Cast on 9 sts.',
+      'Knit 1 row.',
+      'Bind off.',
+    );
+    expect(found.unread).not.toContain('Knit 1 row');
+  });
+
   it('between two stops nothing is said', () => {
     expect(told('FINISHING', 'Fold the hem.. Sew side seams.').unread).toEqual(['Fold the hem']);
     expect(told('FINISHING', 'Fold the hem...').unread).toEqual(['Fold the hem']);

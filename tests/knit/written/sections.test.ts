@@ -67,6 +67,7 @@ describe('the yarn of a pattern', () => {
       }),
     );
     expect(lines(moss)[0]).toBe('Yarn: to suit the gauge');
+    expect(materials(moss, [], englishWritten('UK')).lines[0]).toBe('Yarn: to suit the tension');
   });
 
   it('is held double where it is', () => {

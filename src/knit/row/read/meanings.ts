@@ -226,7 +226,7 @@ const made = new Map<string, RegExp>();
 
 /** A pattern around all words of a meaning: `\b(?:…)\b` for '\\b' and '\\b'. */
 function around(before: string, meaning: Meaning, after: string, flags: string): RegExp {
-  const key = [before, meaning, after, flags].join(' ');
+  const key = [before, meaning, after, flags].join();
   const known = made.get(key);
   if (known) return known;
   const any = table[meaning].split(' ').map((word) => word.replace(/[^\w]/g, '\\$&'));
