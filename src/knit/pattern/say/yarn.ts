@@ -27,7 +27,7 @@ export const readYarn = (c: Cursor): Statement | undefined =>
       isOneOf(peekWord(c), ', ; . :') ||
       seesPhrase(c, '( with') ||
       sees(c, 'and', 'k', 'p', 'work', 'cont', 'bind', 'bo', 'pick');
-    return done || seesPhrase(c, 'cast on|- on')
+    return done
       ? { is: 'yarn', name, ...(held !== undefined && { held: true, ...(all && { all }) }) }
       : undefined;
   });
