@@ -17,6 +17,8 @@ export interface List {
 }
 
 export const OPEN: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
+/** Sizes that any pattern has. */
+const MOST = 20;
 const PARTING = new Set([',', ';', ':', '-', '/', '|']);
 
 /** How many sizes the lists of a text have: what the most of them agree on, at least 1. */
@@ -51,7 +53,7 @@ function looksLikeSizes(tokens: readonly Token[], list: List): boolean {
 
 /** The list of sizes that starts at a token; `wanted` is how many sizes there are, where that is known. */
 export function listAt(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
-  const around = bracketFirst(tokens, at, wanted) ?? byAges(tokens, at);
+  const around = inTurn(tokens, at, wanted) ?? bracketFirst(tokens, at, wanted) ?? byAges(tokens, at);
   if (around) return around;
   const first = valueAt(tokens, at);
   if (!first) return undefined;
@@ -124,6 +126,27 @@ function continued(
     to = next.to;
   }
   return values.length === wanted ? { from, to, values } : undefined;
+}
+
+/** '96 (104) 112 (120)', '[96] 104 [112]': every second one in brackets, and each more than the one before. */
+function inTurn(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
+  const values: (readonly Token[])[] = [];
+  const opens = (i: number): boolean => OPEN[tokens[i]?.text ?? ''] !== undefined;
+  let to = at;
+  let open = opens(at);
+  while (values.length < MOST && opens(to) === open) {
+    const one = open ? bracketed(tokens, to) : valueAt(tokens, to);
+    const value = one && ('values' in one ? one.values : [one.value]);
+    const n = value?.length === 1 ? value[0]?.[0]?.value : undefined;
+    if (one === undefined || value === undefined || n === undefined) break;
+    if (values.length > 0 && !(n > (values.at(-1)?.[0]?.value ?? Number.NaN))) return undefined;
+    values.push(...value);
+    to = one.to;
+    open = !open;
+  }
+  const closed = isOneOf(tokens[to - 1]?.text ?? '', ') ] }');
+  const fits = values.length === wanted || (wanted === undefined && values.length > (opens(at) ? 2 : 3));
+  return closed && fits && sameEndings(values) ? { from: at, to, values } : undefined;
 }
 
 /** '(34) 37-44-48-52 (55-62)': brackets around the smallest sizes, and around the largest. */
