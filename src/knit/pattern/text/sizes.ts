@@ -128,7 +128,7 @@ function continued(
   return values.length === wanted ? { from, to, values } : undefined;
 }
 
-/** '96 (104) 112 (120)', '[96] 104 [112]': every second one in brackets, and each more than the one before. */
+/** '96 (104) 112 (120)', '[96] 104 [112]': every second one in brackets; what tells how many there are grows. */
 function inTurn(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
   const values: (readonly Token[])[] = [];
   const opens = (i: number): boolean => OPEN[tokens[i]?.text ?? ''] !== undefined;
@@ -139,7 +139,8 @@ function inTurn(tokens: readonly Token[], at: number, wanted: number | undefined
     const value = one && ('values' in one ? one.values : [one.value]);
     const n = value?.length === 1 ? value[0]?.[0]?.value : undefined;
     if (one === undefined || value === undefined || n === undefined) break;
-    if (values.length > 0 && !(n > (values.at(-1)?.[0]?.value ?? Number.NaN))) return undefined;
+    if (wanted === undefined && values.length > 0 && !(n > (values.at(-1)?.[0]?.value ?? Number.NaN)))
+      return undefined;
     values.push(...value);
     to = one.to;
     open = !open;
