@@ -46,7 +46,10 @@ const readOn = (c: Cursor): Statement | undefined =>
       takeAnyPhrase(c, 'cont|work|continuing|working working? left|right side of? the? back|front|neck? only')
     )
       return { is: 'work on', which: 'these' };
+    // 'work across rem 25 sts' is a row, where nobody says 'only'
+    const across = takePhrase(c, 'work|working across');
     if (
+      !across &&
       !takeAnyPhrase(
         c,
         'work|working|cont|continuing back and forth on|over',
@@ -75,12 +78,15 @@ const readOn = (c: Cursor): Statement | undefined =>
     takes(c, 'of');
     const n = takeNumber(c);
     takeAnyPhrase(c, 'shoulder', 'left|right? front|back|shoulder');
-    if (n === undefined && (which === undefined || rem)) return undefined;
+    if (n === undefined && which === undefined) return undefined;
     if (!takePhrase(c, STS) && !took(c, 'side', 'shoulder')) return undefined;
+    // 'on rem sts start shoulder'
+    if (n === undefined && rem && !takePhrase(c, 'start|begin the? shoulder|front|neck')) return undefined;
     takeAnyPhrase(c, 'as before', 'of sts');
     const only = takes(c, 'only');
     takeWhose(c);
     takes(c, 'only');
+    if (across && !only && !took(c, 'only')) return undefined;
     if (takeAnyPhrase(c, 'as foll', 'thus')) takes(c, ':', '-');
     if (seesHolder(c)) return undefined;
     return {

@@ -126,6 +126,7 @@ const takeWraps = (c: Cursor): boolean =>
     takeTo(c, c.at + 1);
     takes(c, 'up');
     takes(c, 'all', 'the', 'each', 'every');
+    takes(c, 'rem');
     if (!takes(c, 'wraps', 'wrap')) return false;
     while (!atEnd(c) && !sees(c, ',', '.', ';', ']')) takeTo(c, c.at + 1);
     return true;
