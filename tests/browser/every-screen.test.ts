@@ -16,7 +16,7 @@ afterAll(removeProfiles);
 const [plain] = looks;
 
 /** What a sight leaves in the box is there at those after it too: of these a backup is made. */
-const backedUp = new Set(walkedInTurn(sights, 6));
+const backedUp = new Set(walkedInTurn(sights, 9));
 
 describe('the list of sights', () => {
   it('has every screen that has an address', () => {

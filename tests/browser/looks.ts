@@ -64,12 +64,12 @@ const audited = (look: Look): Trial => ({ look, audited: look.audited });
 /**
  * What a sight is tried in: the plain look in every run, and by turns, one sight in three, one of the hardest or one of the
  * others, so that over all sights each is tried. An audit for all that a machine can see takes longer than all else of a
- * sight: one in six has it. All looks, and all of them audited, with RIDGELINE_LOOKS=all.
+ * sight: one in nine has it. All looks, and all of them audited, with RIDGELINE_LOOKS=all.
  */
 export const looksToTry = (sightIndex: number): readonly Trial[] => {
   if (process.env.RIDGELINE_LOOKS === 'all') return looks.map(audited);
   const at = sightIndex + turn;
-  const first = at % 6 === 0 ? audited(plain) : { look: plain };
+  const first = at % 9 === 0 ? audited(plain) : { look: plain };
   if (at % 3 > 0) return [first];
   const once = Math.floor(at / 3);
   return [first, ...inTurn(once % 2 === 0 ? hardest : others, Math.floor(once / 2)).map(audited)];

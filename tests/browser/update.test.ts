@@ -165,7 +165,7 @@ describe('a broken newer version on the host', () => {
   it('leaves the installed one working, in whichever way it is broken', async () => {
     const { phone, host, version } = await installed({ once: false });
     let at = host;
-    for (const [name, instead] of walkedInTurn(brokenDeploys(next))) {
+    for (const [name, instead] of walkedInTurn(brokenDeploys(next), 3)) {
       at = await deploy(at, next, instead);
       await askForUpdate(phone.page);
       await settled(phone.page);

@@ -13,7 +13,7 @@ import '../app/tasks-here.ts';
 
 /** Lives that are lived through; more with RIDGELINE_MODEL_RUNS. */
 const {
-  RIDGELINE_MODEL_RUNS = '3',
+  RIDGELINE_MODEL_RUNS = '2',
   RIDGELINE_MODEL_SECONDS,
   RIDGELINE_MODEL_PATH,
   RIDGELINE_MODEL_DEEDS,

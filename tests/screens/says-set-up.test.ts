@@ -43,7 +43,7 @@ describe('a band that is picked up', () => {
   it('names each stretch with its count, and what rests on a holder as that', () => {
     const said = saysSetUp(part);
     expect(said).toContain('19 along the left front neck');
-    expect(said).toContain('14 from their holder at the middle of the front neck');
+    expect(said).toContain('14 from a holder along the middle of the front neck');
     expect(said).toContain('61 along the right front neck');
     expect(said).toContain('94 in all');
   });

@@ -26,8 +26,8 @@ interface NotesOfMake {
 /** Her notes and lifelines on the part in hand, once they are read. */
 export const notesInHand = signal<NotesOfMake | undefined>(undefined);
 
-/** The band in hand, where it is picked up across seams that are not sewn yet; once that is known. */
-export const tooEarly = signal<MakeKey | undefined>(undefined);
+/** The band in hand, where it is picked up across seams that are not sewn yet; once that is known. '' for none. */
+export const tooEarly = signal<MakeKey | ''>('');
 
 /** The part in hand as it stands: as high as the tension says, or as she measured it; undefined until the garment is read. */
 export const partAsItStands = (): PlannedPart | undefined =>
@@ -50,7 +50,7 @@ function beforeRowsOf(part: PlannedPart): (row: PlannedRow) => readonly BeforeRo
     const planned = changesBefore(own?.rows[row.n - 1] ? own : part, row);
     const colour = changeOf(colourAt, row.n);
     return [
-      ...(row.n === 1 && isTooEarly() ? [{ kind: 'sew' } as const] : []),
+      ...(row.n === 1 && tooEarly.value === keyInHand.value ? [{ kind: 'sew' } as const] : []),
       ...planned.filter(({ kind }) => kind !== 'measure' || measures),
       ...(colour === undefined ? [] : [{ kind: 'colour', colour } as const]),
       ...(isNeck && row.after === 0 ? [{ kind: 'loosely' } as const] : []),
@@ -58,8 +58,6 @@ function beforeRowsOf(part: PlannedPart): (row: PlannedRow) => readonly BeforeRo
     ];
   };
 }
-
-const isTooEarly = (): boolean => tooEarly.value !== undefined && tooEarly.value === keyInHand.value;
 
 /** The colours that the garment's stripes give to the rows of the part in hand; undefined where it has none. */
 export function coloursInHand(part: PlannedPart): ((row: number) => string | undefined) | undefined {

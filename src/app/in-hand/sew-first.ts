@@ -7,7 +7,7 @@ export async function readSeamsFirst(now: InHand | null | undefined): Promise<vo
   const view = garmentInHand.peek();
   const isBand = now?.place.rows === 0 && 'pickUp' in now.part.from;
   const waits = isBand && view?.garment.id === now.place.garment && (await hasSeamsFirst(now, view));
-  tooEarly.value = waits ? now.make : undefined;
+  tooEarly.value = waits ? now.make : '';
 }
 
 /** Where all that is known of making up cannot be had (a first visit cut off) nothing is said of it. */

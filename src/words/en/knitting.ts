@@ -25,7 +25,7 @@ export const words = {
   },
   setUpPickUp: 'With the right side facing and the {needle} needle, pick up and knit {list}: {total} in all.',
   setUpPickUpEdge: '{count} along the {along}',
-  setUpHeldEdge: '{count} from their holder at the {along}',
+  setUpHeldEdge: '{count} from a holder along the {along}',
   setUpTake: {
     one: 'Take the {count} stitch {edge} of {part} onto the {needle} needle; join the yarn unless it hangs there. Row 1 is a {first} row.',
     other:

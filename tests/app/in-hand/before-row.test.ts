@@ -56,7 +56,7 @@ afterEach(() => {
   inHand.value = undefined;
   garmentInHand.value = undefined;
   notesInHand.value = undefined;
-  tooEarly.value = undefined;
+  tooEarly.value = '';
 });
 
 describe('a band that is picked up across a seam that is not sewn', () => {

@@ -59,7 +59,11 @@ Work 2 rows in garter st.`;
   it('has that row all the same, in its own words, and what is worked in it hangs on it', () => {
     const { lines } = readPattern(text);
     expect(lines.map(({ follows }) => follows)).toEqual([
-      ...[undefined, undefined, undefined, undefined, undefined],
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
       1,
       undefined,
     ]);
